@@ -1,0 +1,76 @@
+using System.Collections.Frozen;
+
+namespace Boardwright.Quantities.Reading;
+
+/// <summary>The units one kind of quantity may be written in: canonical = (number x factor) + offset.</summary>
+/// <param name="Kind">What is read, for the refusal.</param>
+/// <param name="Example">Texts that are accepted, for the refusal.</param>
+/// <param name="Units">Lower-case unit text to factor and offset.</param>
+internal sealed record UnitTable(string Kind, string Example, FrozenDictionary<string, (double Factor, double Offset)> Units)
+{
+    public static UnitTable Of(string kind, string example, params (string Names, double Factor, double Offset)[] units)
+    {
+        var table = new Dictionary<string, (double, double)>(StringComparer.Ordinal);
+        foreach (var (names, factor, offset) in units)
+        {
+            foreach (var name in names.Split(' '))
+            {
+                table.Add(name, (factor, offset));
+            }
+        }
+
+        return new(kind, example, table.ToFrozenDictionary(StringComparer.Ordinal));
+    }
+
+    /// <summary>Reads number and unit, or several pairs that add up ("8ft6in"). Null when the text is not of this form.</summary>
+    public double? Read(ReadOnlySpan<char> text)
+    {
+        var total = 0.0;
+        var pairs = 0;
+        var rest = text.Trim();
+        while (!rest.IsEmpty)
+        {
+            if (!NumberText.TryTake(ref rest, out var value))
+            {
+                return null;
+            }
+
+            rest = rest.TrimStart();
+            var length = UnitLength(rest);
+            var unit = rest[..length].ToString().Replace("°", "", StringComparison.Ordinal).ToLowerInvariant();
+            if (!Units.TryGetValue(unit, out var scale) || (pairs > 0 && (scale.Offset != 0.0 || value < 0.0)))
+            {
+                return null;
+            }
+
+            total += value * scale.Factor + scale.Offset;
+            pairs++;
+            rest = rest[length..].TrimStart();
+        }
+
+        return pairs > 0 && double.IsFinite(total) ? total : null;
+    }
+
+    public Refusal Refuse(string what, string given) => new(what, given, $"{Kind} with its unit, such as {Example}");
+
+    // A unit runs to the next digit, except that a digit may close it (m3, ft3) or follow a slash (kg/m3).
+    private static int UnitLength(ReadOnlySpan<char> text)
+    {
+        var index = 0;
+        while (index < text.Length && !char.IsAsciiDigit(text[index]) && text[index] is not (' ' or '-' or '+'))
+        {
+            index++;
+        }
+
+        if (index < text.Length && text[index] is '3' or '2' && index > 0 && text[index - 1] is 'm' or 't' or 'n')
+        {
+            var next = index + 1;
+            if (next == text.Length || !char.IsAsciiDigit(text[next]) && text[next] is not '.')
+            {
+                return next;
+            }
+        }
+
+        return index;
+    }
+}
