@@ -1,0 +1,79 @@
+using System.Text.Json;
+
+namespace Boardwright.Cli.Tests;
+
+public sealed class TerminalTests
+{
+    [Theory]
+    [InlineData("")]
+    [InlineData("--help")]
+    [InlineData("air --help")]
+    [InlineData("batch --help")]
+    public void Help_is_there_at_every_level(string words)
+    {
+        var (exit, output, error) = Terminals.Line(words);
+
+        Assert.Equal(ExitCode.Done, exit);
+        Assert.Contains("Example:", output, StringComparison.Ordinal);
+        Assert.Empty(error);
+    }
+
+    [Fact]
+    public void Version_is_printed() => Assert.Matches("^boardwright \\d+\\.\\d+\\.\\d+", Terminals.Line("--version").Output);
+
+    [Theory]
+    [InlineData("air")]
+    [InlineData("air stat")]
+    [InlineData("moon phase")]
+    [InlineData("moon --help")]
+    public void An_unknown_command_is_refused_with_the_ones_there_are(string words)
+    {
+        var (exit, output, error) = Terminals.Line(words);
+
+        Assert.Equal(ExitCode.Refused, exit);
+        Assert.Empty(output);
+        Assert.Contains("accepted", error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("air state --dry-bulb 20 --rh 65%", "--dry-bulb", "\"20\"")]
+    [InlineData("air state --dry-bulb 20C", "--rh", "nothing")]
+    [InlineData("air state --rh 65%", "--dry-bulb", "nothing")]
+    [InlineData("air state --dry-bulb 20C --rh", "--rh", "nothing after it")]
+    [InlineData("air state --dry-bulb 20C --rh 65% --wet-bulb 15C", "--rh", "exactly one")]
+    [InlineData("air state --dry-bulb 20C --dry-bulb 21C --rh 65%", "--dry-bulb", "21C")]
+    [InlineData("air state 20C", "air state", "20C")]
+    public void A_refused_input_names_the_option_what_was_given_and_what_is_accepted(string words, string option, string part)
+    {
+        var (exit, output, error) = Terminals.Line(words);
+
+        Assert.Equal(ExitCode.Refused, exit);
+        Assert.Empty(output);
+        Assert.Contains(option, error, StringComparison.Ordinal);
+        Assert.Contains(part, error, StringComparison.Ordinal);
+        Assert.Contains("accepted", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Batch_answers_each_line_in_order_and_a_bad_line_does_not_stop_the_rest()
+    {
+        const string Lines = """
+            air state --dry-bulb 20C --rh 65%
+            air state --dry-bulb 20 --rh 65%
+            # a remark
+
+            log scale --rule roy --small-end 12in --length 8ft
+            air state --dry-bulb 'twenty
+            air state --dry-bulb "68 F" --rh 50%
+            """;
+
+        var (exit, output, _) = Terminals.Run(["batch"], Lines);
+
+        var answers = output.TrimEnd().Split('\n').Select(line => JsonDocument.Parse(line).RootElement).ToList();
+        Assert.Equal(ExitCode.Done, exit);
+        Assert.Equal([true, false, false, false, true], answers.Select(answer => answer.GetProperty("ok").GetBoolean()));
+        Assert.InRange(answers[0].GetProperty("result").GetProperty("emc_pct").GetDouble(), 11.9, 12.1);
+        Assert.Equal(2, answers[1].GetProperty("exit").GetInt32());
+        Assert.Contains("--dry-bulb", answers[1].GetProperty("error").GetString(), StringComparison.Ordinal);
+    }
+}
