@@ -1,22 +1,24 @@
 using System.Globalization;
+using System.Reflection;
 using System.Text;
 
 namespace Boardwright.Wood;
 
-/// <summary>A table of published values built into this assembly: comma-separated, the first line names the columns.</summary>
+/// <summary>A table of published values built into an assembly: comma-separated, the first line names the columns.</summary>
 internal static class DataTable
 {
-    public static IEnumerable<DataRow> Read(string name)
+    /// <summary>The rows of a table of <paramref name="assembly"/>, by default of this one.</summary>
+    public static IEnumerable<DataRow> Read(string name, Assembly? assembly = null)
     {
-        var lines = Text(name).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var lines = Text(name, assembly ?? typeof(DataTable).Assembly).Split('\n', StringSplitOptions.RemoveEmptyEntries);
         var columns = Fields(lines[0]);
         return lines.Skip(1).Select(line => new DataRow(columns, Fields(line)));
     }
 
-#pragma warning disable RS0030 // Not a file of the machine: the table is part of this assembly, and a stream is the only way to it.
-    private static string Text(string name)
+#pragma warning disable RS0030 // Not a file of the machine: the table is part of the program, and a stream is the only way to it.
+    private static string Text(string name, Assembly assembly)
     {
-        using var stream = typeof(DataTable).Assembly.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"No built-in table '{name}'.");
+        using var stream = assembly.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"No built-in table '{name}'.");
         using var reader = new System.IO.StreamReader(stream, Encoding.UTF8);
         return reader.ReadToEnd();
     }
