@@ -38,11 +38,13 @@ public static class Emc
     public static RelativeHumidity? HumidityFor(Temperature dryBulb, MoistureContent moisture)
     {
         var celsius = Checked(dryBulb);
-        if (moisture.Percent > Percent(celsius, 1.0))
-            return null;
+        var saturated = At(dryBulb, RelativeHumidity.FromFraction(1.0));
+        if (moisture >= saturated)
+            return moisture == saturated ? RelativeHumidity.FromFraction(1.0) : null;
 
+        // The equation rises from 0 with the humidity, so the ends always bracket the root.
         var humidity = Root.Between(h => Percent(celsius, h) - moisture.Percent, 0.0, 1.0, 1e-13);
-        return humidity is { } fraction ? RelativeHumidity.FromFraction(Math.Clamp(fraction, 0.0, 1.0)) : null;
+        return RelativeHumidity.FromFraction(Math.Clamp(humidity ?? 0.0, 0.0, 1.0));
     }
 
     /// <summary>Kernel of <see cref="At"/>: percent of oven-dry mass at degrees Celsius and humidity as a fraction, 0 to 1, unchecked.</summary>

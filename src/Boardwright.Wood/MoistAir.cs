@@ -54,7 +54,9 @@ public static class MoistAir
     /// <returns>The wet bulb, or null when it lies below -100 C.</returns>
     public static double? WetBulbCelsius(double dryBulbCelsius, double humidityRatio, double pressurePascals)
     {
-        double Excess(double wetBulb) => HumidityRatioAtWetBulb(dryBulbCelsius, wetBulb, pressurePascals) - humidityRatio;
+        // Relative to the humidity ratio, so that the search is as sharp in the dry air of a hard frost as in a hot kiln.
+        var scale = Math.Max(humidityRatio, 1e-6);
+        double Excess(double wetBulb) => (HumidityRatioAtWetBulb(dryBulbCelsius, wetBulb, pressurePascals) - humidityRatio) / scale;
 
         var highest = Math.Min(dryBulbCelsius, BelowBoilingCelsius(pressurePascals));
         if (highest >= 0.0 && Excess(0.0) <= 0.0)

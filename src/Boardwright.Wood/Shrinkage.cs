@@ -57,6 +57,15 @@ public static class Shrinkage
     public static double Ratio(double totalPercent, MoistureContent start, MoistureContent from, MoistureContent to) =>
         FractionOfGreen(totalPercent, start.Percent, to.Percent) / FractionOfGreen(totalPercent, start.Percent, from.Percent);
 
+    /// <summary>Change in service per percent of moisture content, as a fraction of the size at 10 %, from the total shrinkage.</summary>
+    /// <remarks>
+    /// (S0/Ms)/(100 - S0 (1 - 10/Ms)), S0 and Ms in percent. Printed coefficients are this number rounded, except where the table lumps species or errs
+    /// (black oak carries those of another oak); so they are computed, never looked up.
+    /// </remarks>
+    /// <source id="fpl-wood-handbook-2010" locator="eq. 13-2, table 13-5"/>
+    public static double CoefficientPerPercent(double totalPercent, MoistureContent start) =>
+        totalPercent / start.Percent / (100.0 - totalPercent * (1.0 - 10.0 / start.Percent));
+
     /// <summary>Kernel: size over green size at a moisture content, all in percent, unchecked.</summary>
     public static double FractionOfGreen(double totalPercent, double startPercent, double moisturePercent) =>
         1.0 - totalPercent / 100.0 * (1.0 - Math.Min(moisturePercent, startPercent) / startPercent);

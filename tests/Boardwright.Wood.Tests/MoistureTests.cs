@@ -1,0 +1,103 @@
+using Boardwright.Quantities;
+using Boardwright.Testing;
+using CsCheck;
+
+namespace Boardwright.Wood.Tests;
+
+public sealed class MoistureTests
+{
+    public static IEnumerable<object[]> Weighed => PublishedTable.Theory("moisture", "mc_pct", "section_mc_pct", "current_mc_pct", "mc_wet_basis_pct");
+
+    [Theory, MemberData(nameof(Weighed))]
+    public void Moisture_from_weights_agrees_with_the_worked_example(PublishedRow row) => row.Agrees(row switch
+    {
+        { Quantity: "mc_wet_basis_pct" } => OvenMoisture.WetBasis(row.Moisture("mc_pct")).Percent,
+        _ when row.Has("mc_wet_basis_pct") => OvenMoisture.FromWetBasis(Share.FromPercent(row["mc_wet_basis_pct"])).Percent,
+        { Quantity: "current_mc_pct" } => Expect.Done(SampleBoard.Current(Mass(row, "calculated_dry"), Mass(row, "current"))).Percent,
+        _ => Expect.Done(OvenMoisture.Of("wet", Mass(row, "wet_mass"), Mass(row, "dry_mass"))).Percent,
+    });
+
+    [Fact]
+    public void Calculated_dry_weight_agrees_with_the_worked_examples()
+    {
+        var remembered = Assert.Single(PublishedTable.Rows("moisture"), row => row.Quantity == "calculated_dry_weight_lb");
+        remembered.Agrees(OvenMoisture.DryMass(Mass(remembered, "sample_weight"), remembered.Moisture("average_mc_pct")).Pounds);
+
+        var invented = Assert.Single(PublishedTable.Rows("moisture"), row => row.Quantity == "calculated_dry_weight_g");
+        invented.Agrees(Expect.Done(SampleBoard.Cut(Masses(124.6, 131.2), Masses(71.9, 77.4), Quantities.Mass.FromGrams(invented["sample_g"]))).CalculatedDry.Grams);
+    }
+
+    [Fact]
+    public void The_table_would_notice_a_one_percent_error() =>
+        Expect.NoticesOnePercent("moisture", "mc_pct", "section_mc_pct", "current_mc_pct", "mc_wet_basis_pct", "calculated_dry_weight_g", "calculated_dry_weight_lb");
+
+    [Fact]
+    public void A_sample_is_at_its_average_when_its_sections_are_cut() => Gen.Select(Gen.Double[20.0, 90.0], Gen.Double[20.0, 90.0], Gen.Double[500.0, 5000.0]).Sample(
+        (first, second, sample) =>
+        {
+            var cut = Expect.Done(SampleBoard.Cut(Masses(100.0 + first, 100.0 + second), Masses(100.0, 100.0), Quantities.Mass.FromGrams(sample)));
+            Assert.Equal((first + second) / 2.0, cut.Average.Percent, 1e-9);
+            Assert.Equal(cut.Average.Percent, Expect.Done(SampleBoard.Current(cut.CalculatedDry, Quantities.Mass.FromGrams(sample))).Percent, 1e-9);
+        },
+        seed: "000000000000b", iter: 500);
+
+    [Fact]
+    public void A_sample_that_lost_wood_keeps_its_moisture() => Gen.Select(Gen.Double[1000.0, 3000.0], Gen.Double[1.0, 2.0], Gen.Double[0.5, 1.0]).Sample(
+        (dry, wetness, kept) =>
+        {
+            var calculated = Quantities.Mass.FromGrams(dry);
+            var before = calculated * wetness;
+            var after = before * kept;
+            var rescaled = Expect.Done(SampleBoard.AfterLoss(calculated, before, after));
+            Assert.Equal(Expect.Done(SampleBoard.Current(calculated, before)).Percent, Expect.Done(SampleBoard.Current(rescaled, after)).Percent, 1e-8);
+        },
+        seed: "000000000000c", iter: 500);
+
+    [Fact]
+    public void An_error_of_the_section_passes_on_in_the_documented_proportion()
+    {
+        var sample = Quantities.Mass.FromGrams(2486);
+        var now = Quantities.Mass.FromGrams(1875);
+        double Later(double section) => Expect.Done(SampleBoard.Current(OvenMoisture.DryMass(sample, MoistureContent.FromPercent(section)), now)).Percent;
+
+        Assert.Equal((1.0 + Later(71.4) / 100.0) / 1.714, Later(72.4) - Later(71.4), 1e-9);
+    }
+
+    [Theory]
+    [InlineData(100.0, 0.0)]
+    [InlineData(90.0, 100.0)]
+    [InlineData(700.0, 100.0)]
+    public void Weights_that_cannot_be_are_refused(double wet, double dry) =>
+        Assert.Equal("wet", Expect.Refused(OvenMoisture.Of("wet", Quantities.Mass.FromGrams(wet), Quantities.Mass.FromGrams(dry))).What);
+
+    [Fact]
+    public void Sections_without_their_dry_weights_are_refused()
+    {
+        Assert.Equal("dry", Expect.Refused(SampleBoard.Cut(Masses(120, 130), Masses(80), Quantities.Mass.FromGrams(2000))).What);
+        Assert.Equal("dry", Expect.Refused(SampleBoard.Cut([], [], Quantities.Mass.FromGrams(2000))).What);
+        Assert.Equal("sample", Expect.Refused(SampleBoard.Cut(Masses(120), Masses(80), default)).What);
+    }
+
+    [Fact]
+    public void Every_impossible_section_is_named()
+    {
+        var refused = Assert.IsType<Outcome<SampleBoardCut>.Refused>(SampleBoard.Cut(Masses(70, 130, 60), Masses(80, 80, 80), Quantities.Mass.FromGrams(2000)));
+
+        Assert.Equal(["70 g", "60 g"], refused.Reasons.Select(reason => reason.Given));
+    }
+
+    [Fact]
+    public void A_sample_that_gained_wood_in_a_fall_is_refused() =>
+        Assert.Equal("after", Expect.Refused(SampleBoard.AfterLoss(Quantities.Mass.FromGrams(2800), Quantities.Mass.FromGrams(3200), Quantities.Mass.FromGrams(3300))).What);
+
+    private static Mass[] Masses(params double[] grams) => [.. grams.Select(Quantities.Mass.FromGrams)];
+
+    private static Mass Mass(PublishedRow row, string name) => row switch
+    {
+        _ when row.Has(name + "_g") => Quantities.Mass.FromGrams(row[name + "_g"]),
+        _ when row.Has(name + "_lb") => Quantities.Mass.FromPounds(row[name + "_lb"]),
+        _ when row.Has(name + "_weight_g") => Quantities.Mass.FromGrams(row[name + "_weight_g"]),
+        _ when row.Has(name + "_weight_lb") => Quantities.Mass.FromPounds(row[name + "_weight_lb"]),
+        _ => throw new InvalidOperationException(name),
+    };
+}
