@@ -1,0 +1,18 @@
+namespace Boardwright.Yard.Book.Facts;
+
+/// <summary>The named entry does not count any more. It stays in the book, struck through.</summary>
+public sealed record Withdrawn : Fact;
+
+/// <summary>The demonstration's day. Where one stands in the book it is today; a real yard has none and uses the clock.</summary>
+public sealed record DayTurned(DateOnly Day) : Fact;
+
+/// <summary>A remark, about an item when one is named.</summary>
+public sealed record NoteWritten(string Text, string? About = null) : Fact;
+
+/// <summary>A telephone call: who, about what, and the tree when one is offered.</summary>
+public sealed record PhoneCallTaken(string Caller, string Text, string? About = null, TreeOffered? Tree = null) : Fact;
+
+/// <summary>A tree as its caller describes it.</summary>
+public sealed record TreeOffered(
+    string Species, double? GirthMm = null, double? FirstLimbM = null, double? RoadMiles = null, double? LogLengthM = null,
+    double? SmallEndLowMm = null, double? SmallEndHighMm = null, bool MetalNearby = false, string? FelledBy = null);

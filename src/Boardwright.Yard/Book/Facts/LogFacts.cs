@@ -1,0 +1,46 @@
+namespace Boardwright.Yard.Book.Facts;
+
+public enum MetalScan
+{
+    NotScanned,
+    FenceLineNotScanned,
+    Clear,
+    HitsDugOut,
+    HitsNotDug,
+}
+
+/// <summary>A log came in, was numbered and measured. Small-end diameters are inside bark, at right angles; the actual length includes trim.</summary>
+public sealed record LogReceived(
+    string Log, string Source, string Species, double SmallEndAMm, double SmallEndBMm, double LargeEndMm, double ScaleLengthM, double ActualLengthM,
+    MetalScan MetalScan, int MetalHits, bool EndCoated, string Owner, string? Defect = null, string? PlannedFor = null,
+    decimal? PaidMoney = null, DateOnly? FelledOn = null) : Fact;
+
+/// <summary>The detector was passed over a log.</summary>
+public sealed record MetalScanned(string Log, MetalScan MetalScan, int MetalHits = 0) : Fact;
+
+/// <summary>The band hit metal in a log; what it cost and who pays.</summary>
+public sealed record BladeStruck(string Log, decimal CostMoney, string? ChargedTo = null) : Fact;
+
+/// <summary>The ends of a log were sealed.</summary>
+public sealed record EndCoated(string Log) : Fact;
+
+/// <summary>A log was sawn; what went to which stack. The stack's card is open before.</summary>
+public sealed record LogSawn(string Log, IReadOnlyList<SawnInto> Into, double? MillHours = null, string? Pattern = null) : Fact;
+
+/// <summary>Boards of one log on one stack: footage, pieces, and moisture where it was measured.</summary>
+public sealed record SawnInto(string Stack, double Bf, int Pieces, double? McPct = null);
+
+/// <summary>Thickness of boards from the mill, several points a board.</summary>
+public sealed record ThicknessMeasured(string Species, int ThicknessQuarters, double SetMm, IReadOnlyList<BoardThickness> Boards) : Fact;
+
+/// <summary>Readings along one board.</summary>
+public sealed record BoardThickness(int Board, IReadOnlyList<double> PointsMm);
+
+/// <summary>A tag is gone or doubtful: the item is of unproven species until it is proven again. Others it may be confused with are named.</summary>
+public sealed record TagLost(string Item, IReadOnlyList<string> ConfusedWith, string? Note = null) : Fact;
+
+/// <summary>An item is known again, and how.</summary>
+public sealed record TagProven(string Item, string How) : Fact;
+
+/// <summary>A log, stack or pack is of another species than its tag said, and how that was seen.</summary>
+public sealed record SpeciesCorrected(string Item, string Species, string How) : Fact;

@@ -1,0 +1,16 @@
+namespace Boardwright.Yard.Book.Facts;
+
+/// <summary>One person's tally of a pack, board by board in the order called. A second tally of the same pack stands beside the first.</summary>
+/// <remarks>Footage is the sum of whole surface measures under the named rule at the moisture the boards had; nothing is added for shrinkage.</remarks>
+public sealed record PackTallied(
+    string Pack, string Stack, string Species, int ThicknessQuarters, double Bf, IReadOnlyList<TallyBoard> Boards, string Rule = "nhla", double? McPct = null,
+    string? Order = null, int? Line = null) : Fact;
+
+/// <summary>One board as called: width in inches, length in feet.</summary>
+public sealed record TallyBoard(double WidthIn, double LengthFt, string? Grade = null);
+
+/// <summary>Of several tallies of a pack, the one that holds, and why. Tallies are named by their entry.</summary>
+public sealed record TallyChosen(string Pack, long Tally, string Why) : Fact;
+
+/// <summary>A tag was printed for a pack.</summary>
+public sealed record PackLabelled(string Pack) : Fact;

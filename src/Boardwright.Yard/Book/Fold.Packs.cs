@@ -1,0 +1,111 @@
+using Boardwright.Quantities;
+using Boardwright.Yard.Book.Facts;
+using Boardwright.Yard.Book.State;
+
+namespace Boardwright.Yard.Book;
+
+// Packs and what leaves the yard.
+internal sealed partial class Fold
+{
+    private Refusal? On(PackTallied fact)
+    {
+        var from = stacks.GetValueOrDefault(fact.Stack);
+        var refusal = SpeciesOf(fact.Species, out var species)
+            ?? InRange("thickness_quarters", fact.ThicknessQuarters, 1, 48, "1/4 to 48/4")
+            ?? InRange("bf", fact.Bf, 0.0, 1e5, "0 to 1e5 bf")
+            ?? (fact.Boards.Count == 0 ? new Refusal("boards", "none", "at least one board") : null)
+            ?? fact.Boards.Select(b => InRange("width_in", b.WidthIn, 0.5, 60.0, "0.5 to 60 in") ?? InRange("length_ft", b.LengthFt, 1.0, 40.0, "1 to 40 ft")).FirstOrDefault(r => r is not null)
+            ?? (from is null ? Unknown("stack", fact.Stack, stacks) : null)
+            ?? (fact.Order is { } order && !orders.ContainsKey(order) ? Unknown("order", order, orders) : null)
+            ?? (from!.Species != species && from.Proven ? new("species", species.CommonName, $"the species of stack {fact.Stack}, {from.Species}") : null);
+        if (refusal is not null)
+            return refusal;
+
+        var tally = new Tally(entry.Number, entry.HappenedAt, entry.By, BoardFeet.From(fact.Bf), fact.Rule, Moisture(fact.McPct), [.. fact.Boards]);
+        if (packs.TryGetValue(fact.Pack, out var pack))
+        {
+            return pack.Shipment is { } gone ? new("pack", fact.Pack, $"a pack that is here; this one left with {gone}")
+                : pack.Stack != fact.Stack ? new("stack", fact.Stack, $"the stack of the first tally of {fact.Pack}, {pack.Stack}")
+                : WithPack(fact.Pack, p => p with { Tallies = p.Tallies.Add(tally), Chosen = null, ChosenWhy = null });
+        }
+
+        packs[fact.Pack] = new()
+        {
+            Tag = fact.Pack,
+            Species = species,
+            Proven = from!.Proven,
+            Thickness = NominalThickness.FromQuarters(fact.ThicknessQuarters),
+            Stack = fact.Stack,
+            Order = fact.Order,
+            Line = fact.Line ?? (fact.Order is null ? null : 1),
+            Tallies = [tally],
+            History = [entry.Number],
+        };
+        WithStack(fact.Stack, s => s with { IntoPacks = s.IntoPacks.Add(fact.Pack) });
+        return fact.Order is { } asked ? WithOrder(asked, o => o with { Packs = o.Packs.Add(fact.Pack) }) : null;
+    }
+
+    private Refusal? On(TallyChosen fact) => !packs.TryGetValue(fact.Pack, out var pack) ? Unknown("pack", fact.Pack, packs)
+        : !pack.Tallies.Exists(tally => tally.Entry == fact.Tally)
+            ? new("tally", $"{fact.Tally}", $"the entry of a tally of {fact.Pack}: {string.Join(", ", pack.Tallies.Select(t => $"{t.Entry} by {t.By}"))}")
+        : WithPack(fact.Pack, p => p with { Chosen = fact.Tally, ChosenWhy = fact.Why });
+
+    private Refusal? On(PackLabelled fact) => !packs.TryGetValue(fact.Pack, out var pack) ? Unknown("pack", fact.Pack, packs)
+        : pack.IsDisputed ? new("pack", fact.Pack, "a pack whose tally is agreed; two tallies differ, choose one first")
+        : !pack.Proven ? new("pack", fact.Pack, "a pack of proven species; its tag was lost")
+        : WithPack(fact.Pack, p => p with { LabelledAt = entry.HappenedAt });
+
+    private Refusal? On(Shipped fact)
+    {
+        if (!orders.TryGetValue(fact.Order, out var order))
+            return Unknown("order", fact.Order, orders);
+        if (order.Lines.Find(line => line.Asked.Line == fact.Line) is not { } position)
+            return new("line", $"{fact.Line}", $"a line of {fact.Order}: {string.Join(", ", order.Lines.Select(l => l.Asked.Line))}");
+        var refusal = Fresh("shipment", fact.Shipment, shipments)
+            ?? fact.Packs.Select(MayLeave).FirstOrDefault(r => r is not null)
+            ?? fact.Stacks.Select(part => stacks.TryGetValue(part.Stack, out var stack)
+                ? InRange("bf", part.Bf, 0.0, stack.Footage.Count + 0.5, $"at most the {stack.Footage.Count:0.#} bf on {part.Stack}")
+                : Unknown("stacks", part.Stack, stacks)).FirstOrDefault(r => r is not null)
+            ?? Forbidden(position.Asked, fact);
+        if (refusal is not null)
+            return refusal;
+
+        var bf = fact.Packs.Sum(pack => packs[pack].Agreed!.Footage.Count) + fact.Stacks.Sum(part => part.Bf);
+        foreach (var pack in fact.Packs)
+        {
+            Take(packs[pack].Stack, Math.Min(packs[pack].Agreed!.Footage.Count, stacks[packs[pack].Stack].Footage.Count), null, sure: true);
+            WithPack(pack, p => p with { Shipment = fact.Shipment });
+        }
+
+        foreach (var part in fact.Stacks)
+            Take(part.Stack, part.Bf, null, sure: true);
+        if (position.Asked.Unit == OrderUnit.M3Loose)
+            shavings = shavings with { LooseM3 = Math.Max(shavings.LooseM3 - (fact.Quantity ?? 0.0), 0.0) };
+
+        var quantity = fact.Quantity ?? (position.Asked.Unit == OrderUnit.M3 ? bf * BoardFeet.CubicMetresNominal : bf);
+        shipments[fact.Shipment] = new(fact.Shipment, fact.Order, fact.Line, entry.HappenedAt, [.. fact.Packs], [.. fact.Stacks], quantity, fact, entry.Number);
+        return WithLine(fact.Order, fact.Line, line => line with { Shipped = line.Shipped + quantity, Shipments = line.Shipments.Add(fact.Shipment) });
+    }
+
+    private Refusal? MayLeave(string tag) => !packs.TryGetValue(tag, out var pack) ? Unknown("packs", tag, packs)
+        : pack.Shipment is { } gone ? new("packs", tag, $"a pack that is here; this one left with {gone}")
+        : pack.IsDisputed ? new("packs", tag, "a pack whose tally is agreed; two tallies differ, choose one first")
+        : !pack.Proven ? new("packs", tag, "a pack of proven species; its tag was lost")
+        : null;
+
+    // A by-product carries every species planed since the bin was emptied.
+    private Refusal? Forbidden(OrderLine line, Shipped fact)
+    {
+        var species = line.Unit == OrderUnit.M3Loose ? shavings.Species : fact.Stacks.Select(part => stacks[part.Stack].Species.CommonName);
+        var found = species.Where(name => line.ForbiddenSpecies?.Contains(name, StringComparer.OrdinalIgnoreCase) == true).ToList();
+        return found.Count == 0 ? null : new("shipped", string.Join(", ", found), $"goods without {string.Join(", ", line.ForbiddenSpecies!)}; empty the shavings bin first");
+    }
+
+    private Refusal? WithPack(string tag, Func<Pack, Pack> change)
+    {
+        if (!packs.TryGetValue(tag, out var pack))
+            return Unknown("pack", tag, packs);
+        packs[tag] = change(pack) with { History = pack.History.Add(entry.Number) };
+        return null;
+    }
+}

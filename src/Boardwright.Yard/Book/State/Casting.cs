@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using Boardwright.Quantities;
+using Boardwright.Yard.Book.Facts;
+
+namespace Boardwright.Yard.Book.State;
+
+/// <summary>A table to be cast, or cast.</summary>
+public sealed record Pour
+{
+    public required string Tag { get; init; }
+
+    public required PourPlanned Plan { get; init; }
+
+    public required DateOnly PourOn { get; init; }
+
+    public required DateOnly DemouldOn { get; init; }
+
+    /// <summary>Why it was moved, if it was.</summary>
+    public string? MovedWhy { get; init; }
+
+    public ImmutableList<Mix> Mixes { get; init; } = [];
+
+    public DateTime? PouredAt { get; init; }
+
+    public DateTime? DemouldedAt { get; init; }
+
+    public string? Seen { get; init; }
+
+    public ImmutableList<long> History { get; init; } = [];
+}
+
+/// <summary>Resin weighed for a pour.</summary>
+public sealed record Mix(long Entry, DateTime At, Mass PartA, Mass PartB, int Buckets, Elapsed Each, string? LotA, string? LotB);
+
+/// <summary>A class and its tables.</summary>
+public sealed record CastingClass(string Tag, DateOnly PourOn, DateOnly DemouldOn, int Seats, decimal SeatMoney, ImmutableList<string> People, ImmutableList<string> Pours, long Entry);
+
+/// <summary>A resin, its label, and what is left of it.</summary>
+public sealed record Resin(string Name, ResinListed Label, ResinStock? PartA, ResinStock? PartB);
+
+/// <summary>Stock of one part: the last count less what was mixed since.</summary>
+public sealed record ResinStock(Mass OnHand, DateTime CountedAt, string? Lot, DateOnly? ExpiresOn);

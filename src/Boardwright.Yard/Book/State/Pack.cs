@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using Boardwright.Quantities;
+using Boardwright.Wood;
+using Boardwright.Yard.Book.Facts;
+
+namespace Boardwright.Yard.Book.State;
+
+/// <summary>Boards counted one by one and kept together.</summary>
+public sealed record Pack : ITagged
+{
+    public required string Tag { get; init; }
+
+    public required Species Species { get; init; }
+
+    public bool Proven { get; init; } = true;
+
+    public ImmutableList<string> ConfusedWith { get; init; } = [];
+
+    public required NominalThickness Thickness { get; init; }
+
+    /// <summary>The stack its boards are from.</summary>
+    public required string Stack { get; init; }
+
+    public string? Order { get; init; }
+
+    public int? Line { get; init; }
+
+    /// <summary>Every tally, in the order they were made.</summary>
+    public ImmutableList<Tally> Tallies { get; init; } = [];
+
+    /// <summary>The tally chosen among several.</summary>
+    public long? Chosen { get; init; }
+
+    public string? ChosenWhy { get; init; }
+
+    public DateTime? LabelledAt { get; init; }
+
+    /// <summary>The shipment it left with.</summary>
+    public string? Shipment { get; init; }
+
+    public ImmutableList<long> History { get; init; } = [];
+
+    /// <summary>The tally that holds: the chosen one, or the only one, or any when all agree board by board. Null while they differ.</summary>
+    public Tally? Agreed => Chosen is { } chosen ? Tallies.Find(tally => tally.Entry == chosen)
+        : Tallies.All(tally => tally.Boards.SequenceEqual(Tallies[0].Boards)) ? Tallies[0] : null;
+
+    public bool IsDisputed => Agreed is null;
+
+    /// <summary>True when a tag may be printed: one tally holds and the species is proven.</summary>
+    public bool MayBeLabelled => Proven && !IsDisputed;
+}
+
+/// <summary>One person's count of a pack.</summary>
+public sealed record Tally(long Entry, DateTime At, string By, BoardFeet Footage, string Rule, MoistureContent? Moisture, ImmutableList<TallyBoard> Boards);
