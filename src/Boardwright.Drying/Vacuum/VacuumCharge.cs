@@ -1,0 +1,28 @@
+using Boardwright.Quantities;
+using Boardwright.Wood;
+
+namespace Boardwright.Drying.Vacuum;
+
+/// <summary>A charge for a radio-frequency vacuum kiln.</summary>
+/// <param name="Species">One species.</param>
+/// <param name="Thickness">Of the boards.</param>
+/// <param name="Length">Of the boards; what decides in wood that passes little steam.</param>
+/// <param name="From">At the start.</param>
+/// <param name="To">At the end.</param>
+/// <param name="Volume">Wood, when green.</param>
+/// <param name="Chamber">Absolute pressure.</param>
+/// <param name="Platen">Radio-frequency power at the platen.</param>
+public sealed record VacuumCharge(
+    Species Species, Length Thickness, Length Length, MoistureContent From, MoistureContent To, Volume Volume, Pressure Chamber, Power Platen)
+{
+    /// <summary>Wood when it goes in.</summary>
+    public Temperature Start { get; init; } = Temperature.FromCelsius(20.0);
+
+    /// <summary>Hottest the wood may get below fibre saturation.</summary>
+    public Temperature HottestWood { get; init; } = Temperature.FromCelsius(60.0);
+
+    /// <summary>Hottest oak and other close wood may get while it holds free water.</summary>
+    public Temperature HottestGreenOak { get; init; } = Temperature.FromCelsius(45.0);
+
+    internal bool IsOakOrClose => Species.VacuumClass == "nearly-impermeable" || Species.CommonName.EndsWith("oak", StringComparison.Ordinal);
+}
