@@ -1,0 +1,51 @@
+using System.IO.Compression;
+using Boardwright.Web.Api;
+using Boardwright.Web.Layout;
+using Boardwright.Yard.Book;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.ResponseCompression;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Boardwright.Web.Hosting;
+
+/// <summary>Puts the pages, documents and commands of a book on a web host.</summary>
+public static class BoardwrightPages
+{
+    // Nothing but our own files: no inline script, nothing from outside.
+    private const string ContentPolicy =
+        "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; frame-ancestors 'none'; base-uri 'self'; form-action 'self'";
+
+    /// <summary>Services of the pages.</summary>
+    /// <param name="builder">The host.</param>
+    /// <param name="book">The book the pages show and write.</param>
+    /// <param name="keysFolder">Where the keys that keep open forms valid over restarts are kept.</param>
+    public static void AddBoardwrightPages(this WebApplicationBuilder builder, YardBook book, string keysFolder)
+    {
+        ArgumentNullException.ThrowIfNull(builder);
+        builder.Services.AddSingleton(book);
+        builder.Services.AddRazorComponents();
+        builder.Services.AddDataProtection().SetApplicationName("boardwright").PersistKeysToFileSystem(Directory.CreateDirectory(keysFolder));
+        builder.Services.AddResponseCompression(options => options.EnableForHttps = true);
+        builder.Services.Configure<BrotliCompressionProviderOptions>(options => options.Level = CompressionLevel.Fastest);
+    }
+
+    /// <summary>Routes of the pages, the API and the static files.</summary>
+    public static void MapBoardwrightPages(this WebApplication app)
+    {
+        ArgumentNullException.ThrowIfNull(app);
+        app.UseResponseCompression();
+        app.Use(static (context, next) =>
+        {
+            context.Response.Headers.ContentSecurityPolicy = ContentPolicy;
+            context.Response.Headers.XContentTypeOptions = "nosniff";
+            context.Response.Headers["Referrer-Policy"] = "same-origin";
+            return next(context);
+        });
+        app.UseStatusCodePagesWithReExecute("/not-there", createScopeForStatusCodePages: true);
+        app.UseAntiforgery();
+        app.MapStaticAssets();
+        app.MapCommands();
+        app.MapRazorComponents<App>();
+    }
+}
