@@ -13,6 +13,9 @@ public static class TradeRounding
     /// <summary>The whole number below, a value within conversion noise of a whole number being that number.</summary>
     public static int WholeDown(double value) => (int)Math.Floor(value + Noise);
 
+    /// <summary>The value, or the multiple of a step it was before a unit conversion left noise on it.</summary>
+    public static double Clean(double value, double step) => IsWhole(value / step) ? Math.Round(value / step) * step : value;
+
     /// <summary>True when the value is a whole number but for conversion noise.</summary>
     public static bool IsWhole(double value) => Math.Abs(value - Math.Round(value)) < Noise;
 
