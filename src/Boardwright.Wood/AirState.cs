@@ -66,14 +66,14 @@ public sealed record AirState
 
         var lowest = MoistAir.WetBulbCelsius(dryBulb.Celsius, 0.0, pressure.Pascals) ?? SaturationPressure.MinCelsius;
         if (wetBulb > dryBulb || wetBulb.Celsius < lowest || wetBulb.Celsius < SaturationPressure.MinCelsius)
-            return new Refusal("wet-bulb", Celsius(wetBulb.Celsius), $"{Celsius(lowest)} (bone-dry air) to the dry bulb, {Celsius(dryBulb.Celsius)}");
+            return new Refusal("wet-bulb", Celsius(wetBulb.Celsius), $"{Celsius(lowest)}, the wet bulb of bone-dry air, to {Celsius(dryBulb.Celsius)}, the dry bulb");
 
         if (SaturationPressure.Pascals(wetBulb.Celsius) >= pressure.Pascals)
             return new Refusal("wet-bulb", Celsius(wetBulb.Celsius), $"below {Celsius(SaturationPressure.CelsiusFor(pressure.Pascals) ?? SaturationPressure.MinCelsius)}, where water boils at {Kilopascals(pressure)}");
 
         var humidityRatio = MoistAir.HumidityRatioAtWetBulb(dryBulb.Celsius, wetBulb.Celsius, pressure.Pascals);
         if (humidityRatio < 0.0)
-            return new Refusal("wet-bulb", Celsius(wetBulb.Celsius), $"{Celsius(lowest)} (bone-dry air) to the dry bulb, {Celsius(dryBulb.Celsius)}");
+            return new Refusal("wet-bulb", Celsius(wetBulb.Celsius), $"{Celsius(lowest)}, the wet bulb of bone-dry air, to {Celsius(dryBulb.Celsius)}, the dry bulb");
 
         return WithVapour(dryBulb, MoistAir.VapourPascals(humidityRatio, pressure.Pascals), pressure, wetBulb);
     }
@@ -110,11 +110,11 @@ public sealed record AirState
     }
 
     private static Refusal? Problem(Temperature dryBulb, Pressure pressure) =>
-        dryBulb.Celsius is < SaturationPressure.MinCelsius or > SaturationPressure.MaxCelsius ? new Refusal("dry-bulb", Celsius(dryBulb.Celsius), "-100 to 200 C")
+        dryBulb.Celsius is < SaturationPressure.MinCelsius or > SaturationPressure.MaxCelsius ? new Refusal("dry-bulb", Celsius(dryBulb.Celsius), "-100 to 200 C (-148 to 392 F)")
         : pressure.Pascals is < 1000.0 or > 1e6 ? new Refusal("pressure", Kilopascals(pressure), "1 to 1000 kPa")
         : null;
 
-    private static string Celsius(double celsius) => string.Create(CultureInfo.InvariantCulture, $"{celsius:0.##} C");
+    private static string Celsius(double celsius) => string.Create(CultureInfo.InvariantCulture, $"{celsius:0.##} C ({celsius * 1.8 + 32.0:0.#} F)");
 
     private static string Percent(double percent) => string.Create(CultureInfo.InvariantCulture, $"{percent:0.##}%");
 

@@ -15,7 +15,7 @@ namespace Boardwright.Wood;
 public static class MeterTemperature
 {
     /// <summary>Temperature the trade's rule is counted from.</summary>
-    public static Temperature Reference => Temperature.FromFahrenheit(70.0);
+    public static Temperature Reference { get; } = Temperature.FromFahrenheit(70.0);
 
     /// <summary>Corrected reading; never below 0.</summary>
     public static MoistureContent Correct(MoistureContent reading, Temperature wood, MeterTemperatureRule rule) =>
@@ -24,7 +24,7 @@ public static class MeterTemperature
     /// <summary>Kernel of <see cref="Correct"/>: percent from percent and degrees Celsius, unchecked.</summary>
     public static double Percent(double readingPercent, double woodCelsius, MeterTemperatureRule rule) => rule switch
     {
-        MeterTemperatureRule.OnePerTwentyFahrenheit => readingPercent + (70.0 - (woodCelsius * 1.8 + 32.0)) / 20.0,
+        MeterTemperatureRule.OnePerTwentyFahrenheit => readingPercent + (Reference.Celsius - woodCelsius) * 1.8 / 20.0,
         MeterTemperatureRule.PfaffGarrahan =>
             (readingPercent + 0.567 - 0.0260 * woodCelsius + 0.000051 * woodCelsius * woodCelsius) / (0.881 * Math.Pow(1.0056, woodCelsius)),
         _ => throw new ArgumentOutOfRangeException(nameof(rule), rule, "Accepted: a rule of the list."),

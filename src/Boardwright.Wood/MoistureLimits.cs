@@ -19,6 +19,9 @@ public static class MoistureLimits
     /// <summary>Moisture content above which the wood sinks in fresh water.</summary>
     public static MoistureContent Sinking(Species species) => MoistureContent.FromPercent(SinkingPercent(species.BasicSpecificGravity));
 
+    /// <summary>The wettest a piece of this species is taken to be: full of water, and a fifth lighter than the mean, twice the usual spread.</summary>
+    public static MoistureContent Wettest(Species species) => MoistureContent.FromPercent(MaximumPercent(0.8 * species.BasicSpecificGravity));
+
     /// <summary>Kernel of <see cref="Maximum"/>, percent.</summary>
     public static double MaximumPercent(double basicSpecificGravity) =>
         100.0 * (CellWallSpecificGravity - basicSpecificGravity) / (CellWallSpecificGravity * basicSpecificGravity);

@@ -15,19 +15,20 @@ namespace Boardwright.Wood;
 public static class OvenMoisture
 {
     /// <summary>Moisture content of a piece that weighs <paramref name="wet"/> and would weigh <paramref name="dry"/> out of the oven.</summary>
-    /// <param name="what">The field or option that holds the wet weight, for the refusal.</param>
+    /// <param name="wetName">The field or option that holds the wet weight, for a refusal.</param>
     /// <param name="wet">Mass as it is.</param>
+    /// <param name="dryName">The field or option that holds the dry weight, for a refusal.</param>
     /// <param name="dry">Oven-dry mass, above 0.</param>
-    /// <returns>The moisture content, or a refusal when the dry weight is nothing, or the wet weight is below it or above six times of it.</returns>
-    public static Outcome<MoistureContent> Of(string what, Mass wet, Mass dry)
+    /// <returns>The moisture content, or a refusal when the dry weight is nothing, or the wet weight is below it or above six times that.</returns>
+    public static Outcome<MoistureContent> Of(string wetName, Mass wet, string dryName, Mass dry)
     {
         if (dry.Grams <= 0.0)
-            return new Refusal(what, Grams(dry), "an oven-dry weight above 0 g");
+            return new Refusal(dryName, Grams(dry), "an oven-dry weight above 0 g");
 
         var fraction = wet / dry - 1.0;
         return MoistureContent.Accepts(fraction)
             ? MoistureContent.FromFraction(fraction)
-            : new Refusal(what, Grams(wet), $"at least the oven-dry weight of {Grams(dry)} and at most 6 times of it");
+            : new Refusal(wetName, Grams(wet), $"at least the oven-dry weight of {Grams(dry)} and at most 6 times that");
     }
 
     /// <summary>Oven-dry mass of a piece of known mass and moisture content.</summary>

@@ -35,7 +35,7 @@ public static class SampleBoard
         var sections = new List<MoistureContent>();
         for (var index = 0; index < wet.Count; index++)
         {
-            switch (OvenMoisture.Of("wet", wet[index], dry[index]))
+            switch (OvenMoisture.Of("wet", wet[index], "dry", dry[index]))
             {
                 case Outcome<MoistureContent>.Done(var moisture):
                     sections.Add(moisture);
@@ -53,15 +53,15 @@ public static class SampleBoard
         return new SampleBoardCut(sections, average, OvenMoisture.DryMass(sample, average));
     }
 
-    /// <summary>Moisture content of a sample by its weight today; the refusal calls that weight "current".</summary>
-    public static Outcome<MoistureContent> Current(Mass calculatedDry, Mass current) => OvenMoisture.Of("current", current, calculatedDry);
+    /// <summary>Moisture content of a sample by its weight today; refusals call the weights "current" and "calculated-dry".</summary>
+    public static Outcome<MoistureContent> Current(Mass calculatedDry, Mass current) => OvenMoisture.Of("current", current, "calculated-dry", calculatedDry);
 
     /// <summary>The calculated dry weight after a piece was lost, from the weights just before and just after.</summary>
-    /// <returns>The new dry weight, or a refusal of "after" when it is nothing or more than before.</returns>
+    /// <returns>The new dry weight, or a refusal of "after-loss" when it is nothing or more than before.</returns>
     public static Outcome<Mass> AfterLoss(Mass calculatedDry, Mass before, Mass after) =>
         after.Grams > 0.0 && after <= before
             ? calculatedDry * (after / before)
-            : new Refusal("after", OvenMoisture.Grams(after), $"more than 0 g and at most the weight before the loss, {OvenMoisture.Grams(before)}");
+            : new Refusal("after-loss", OvenMoisture.Grams(after), $"more than 0 g and at most the weight before the loss, {OvenMoisture.Grams(before)}");
 
     private static string Count(int count) => string.Create(CultureInfo.InvariantCulture, $"{count} weight{(count == 1 ? "" : "s")}");
 }

@@ -54,6 +54,19 @@ public sealed class ReadTests
     public void Temperatures_are_points_on_the_scale(string text, double celsius) =>
         Assert.Equal(celsius, Done(Read.Temperature("t", text)).Celsius, 9);
 
+    [Theory]
+    [InlineData("45deg", 45.0)]
+    [InlineData("45°", 45.0)]
+    [InlineData("45 degrees", 45.0)]
+    public void Angles_may_carry_the_degree_sign_alone(string text, double degrees) =>
+        Assert.Equal(degrees, Done(Read.Angle("angle", text)).Degrees, 9);
+
+    [Theory]
+    [InlineData("45°")]
+    [InlineData("45")]
+    public void A_degree_sign_alone_is_no_temperature(string text) =>
+        Assert.IsType<Outcome<Temperature>.Refused>(Read.Temperature("t", text));
+
     [Fact]
     public void A_temperature_difference_has_no_offset() =>
         Assert.Equal(10.0 / 1.8, Done(Read.TemperatureDifference("depression", "10F")).Kelvins, 12);

@@ -142,7 +142,7 @@ public sealed class AirStateTests
 
     [Fact]
     public void A_wet_bulb_above_the_dry_bulb_is_refused() => Assert.Equal(
-        new Refusal("wet-bulb", "25 C", "5.84 C (bone-dry air) to the dry bulb, 20 C"),
+        new Refusal("wet-bulb", "25 C (77 F)", "5.84 C (42.5 F), the wet bulb of bone-dry air, to 20 C (68 F), the dry bulb"),
         Expect.Refused(AirState.FromWetBulb(Temperature.FromCelsius(20), Temperature.FromCelsius(25), AirState.StandardPressure)));
 
     [Fact]

@@ -37,7 +37,8 @@ internal sealed record UnitTable(string Kind, string Example, FrozenDictionary<s
 
             rest = rest.TrimStart();
             var length = UnitLength(rest);
-            var unit = rest[..length].ToString().Replace("°", "", StringComparison.Ordinal).ToLowerInvariant();
+            var written = rest[..length].ToString();
+            var unit = written is "°" ? written : written.Replace("°", "", StringComparison.Ordinal).ToLowerInvariant();    // °F is F, ° alone an angle
             if (!Units.TryGetValue(unit, out var scale) || (pairs > 0 && (scale.Offset != 0.0 || value < 0.0)))
             {
                 return null;

@@ -132,7 +132,7 @@ internal sealed partial class Fold
         var moistures = new List<MoistureContent>();
         foreach (var section in fact.Sections)
         {
-            if (Got(OvenMoisture.Of("wet_g", Mass.FromGrams(section.WetG), Mass.FromGrams(section.DryG)), out var moisture) is { } refusal)
+            if (Got(OvenMoisture.Of("wet_g", Mass.FromGrams(section.WetG), "dry_g", Mass.FromGrams(section.DryG)), out var moisture) is { } refusal)
                 return refusal;
             moistures.Add(moisture);
         }

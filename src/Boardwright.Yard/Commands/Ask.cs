@@ -11,6 +11,8 @@ namespace Boardwright.Yard.Commands;
 /// </remarks>
 public sealed class Ask(Command command, IReadOnlyDictionary<string, IReadOnlyList<string>> texts, string? argument, IAskHost host)
 {
+    private static readonly char[] Separators = [',', ';'];
+
     private readonly List<Refusal> refusals = [];
 
     public Command Command { get; } = command;
@@ -90,7 +92,7 @@ public sealed class Ask(Command command, IReadOnlyDictionary<string, IReadOnlyLi
     public IReadOnlyList<T> List<T>(string option, Func<string, string, Outcome<T>> read)
     {
         ArgumentNullException.ThrowIfNull(read);
-        var parts = Text(option).Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        var parts = Text(option).Split(Separators, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         if (parts.Length == 0)
         {
             Refuse(option, Text(option), "one value or more, parted by commas");
@@ -125,6 +127,18 @@ public sealed class Ask(Command command, IReadOnlyDictionary<string, IReadOnlyLi
                 throw new InvalidOperationException("An outcome has three cases.");
         }
     }
+
+    /// <summary>An answer of the computation, whose refusals name inputs plainly, with those inputs named as the options they came from.</summary>
+    /// <remarks>What was given is shown as the person wrote it, except where one option holds several values.</remarks>
+    public Outcome<T> Named<T>(Outcome<T> answer) => answer is Outcome<T>.Refused(var reasons)
+        ? new Outcome<T>.Refused([.. reasons.Select(Named)])
+        : answer;
+
+    private Refusal Named(Refusal reason) => Command.FindOption(reason.What) is null ? reason : reason with
+    {
+        What = "--" + reason.What,
+        Given = TextOrNull(reason.What) is { } text && !text.AsSpan().ContainsAny(Separators) ? text : reason.Given,
+    };
 
     /// <summary>The refusals as the outcome of the use case.</summary>
     public Outcome<T> Refused<T>() => new Outcome<T>.Refused(refusals);

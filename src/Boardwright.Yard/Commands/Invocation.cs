@@ -16,9 +16,14 @@ public static class Invocation
             var word = words[index];
             if (!word.StartsWith("--", StringComparison.Ordinal))
             {
-                if (command.Argument is null || argument is not null)
+                if (command.Argument is null)
                 {
                     return new Refusal(command.Words, word, Accepted(command));
+                }
+
+                if (argument is not null)
+                {
+                    return new Refusal(command.Argument.Name, $"{argument} {word}", $"one {command.Argument.Name} only; words that belong together stand in quotes");
                 }
 
                 argument = word;

@@ -7,8 +7,6 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>The state of air from its dry bulb and one more reading.</summary>
 public static class AirStateCommand
 {
-    private static readonly Pressure SeaLevel = Pressure.FromKilopascals(101.325);
-
     public static Command Command { get; } = Command.Of("air", "state", "State of the air from its dry bulb and its humidity, wet bulb or dew point", Run) with
     {
         Options =
@@ -19,7 +17,7 @@ public static class AirStateCommand
             Option.Optional("dew-point", "T", "temperature at which dew forms"),
             Option.Optional("pressure", "P", "absolute air pressure, such as 97.8kPa (default 101.325kPa)"),
         ],
-        Examples = ["air state --dry-bulb 110F --wet-bulb 106F", "air state --dry-bulb 20C --rh 65% --json"],
+        Examples = ["air state --dry-bulb 110F --wet-bulb 106F", "air state --dry-bulb 20C --rh 65% --json", "air state --dry-bulb -5C --wet-bulb -6C --pressure 97.8kPa"],
     };
 
     public sealed record Answer(
@@ -32,13 +30,13 @@ public static class AirStateCommand
         var humidity = ask.HumidityOrNull("rh");
         var wetBulb = ask.TemperatureOrNull("wet-bulb");
         var dewPoint = ask.TemperatureOrNull("dew-point");
-        var pressure = ask.Pressure("pressure", SeaLevel);
+        var pressure = ask.Pressure("pressure", AirState.StandardPressure);
         if (!ask.Refuses && (humidity is null ? 0 : 1) + (wetBulb is null ? 0 : 1) + (dewPoint is null ? 0 : 1) != 1)
         {
             ask.Refuse("rh", ask.TextOrNull("rh") ?? "nothing", "exactly one of --rh, --wet-bulb and --dew-point");
         }
 
-        return ask.Refuses ? ask.Refused<Answer>() : State(dryBulb, humidity, wetBulb, dewPoint, pressure).Then(Show);
+        return ask.Refuses ? ask.Refused<Answer>() : ask.Named(State(dryBulb, humidity, wetBulb, dewPoint, pressure)).Then(Show);
     }
 
     private static Outcome<AirState> State(Temperature dryBulb, RelativeHumidity? humidity, Temperature? wetBulb, Temperature? dewPoint, Pressure pressure) =>

@@ -1,0 +1,98 @@
+using System.Globalization;
+using Boardwright.Quantities;
+using Boardwright.Wood;
+
+namespace Boardwright.Drying.Schedules;
+
+/// <summary>A moisture-content schedule for a kiln: what air to hold while the wood dries through each range of moisture content.</summary>
+/// <remarks>
+/// <para>A starting point, not a recipe: regional stock needs local changes, one step of one number at a time, after a whole charge without a defect.</para>
+/// <para>The controlling moisture content is the mean of the wettest half of the samples (ah-188) unless the yard has set it to the mean of all (fpl-gtr-57).</para>
+/// </remarks>
+/// <source id="ah-188" locator="ch. 7, temperature and wet-bulb-depression tables for hardwoods, index of schedules"/>
+/// <source id="fpl-gtr-57" locator="p. 9 and modified schedules"/>
+/// <method page="docs/methods/kiln-schedule.md"/>
+public sealed record KilnSchedule
+{
+    // A board named 8/4 is sawn 2-1/8 in: the size in hand may pass the name by this much.
+    private const double SawnOverInches = 0.15;
+
+    /// <summary>The code both tables are read by.</summary>
+    public required KilnCode Code { get; init; }
+
+    /// <summary>Steps from green to dry.</summary>
+    public required IReadOnlyList<KilnStep> Steps { get; init; }
+
+    /// <summary>Where the code comes from.</summary>
+    public required string Source { get; init; }
+
+    /// <summary>P printed source seen, M from memory of the source, C chosen by common practice.</summary>
+    public required string Mark { get; init; }
+
+    /// <summary>What to know before using it; null when there is nothing.</summary>
+    public required string? Note { get; init; }
+
+    /// <summary>The schedule of a code, whatever the wood.</summary>
+    public static KilnSchedule Assemble(KilnCode code) => new()
+    {
+        Code = code,
+        Steps = KilnTables.Steps(code),
+        Source = "ah-188",
+        Mark = "M",
+        Note = null,
+    };
+
+    /// <summary>The listed schedule of a wood and rough thickness.</summary>
+    /// <returns>The schedule; no answer where none is listed for the wood, or for wood this thick.</returns>
+    public static Outcome<KilnSchedule> For(Species species, Length thickness)
+    {
+        ArgumentNullException.ThrowIfNull(species);
+        var rows = KilnTables.Codes.Where(row => row.Group == species.ScheduleGroup).ToList();
+        if (rows.Count == 0)
+            return new Outcome<KilnSchedule>.NoAnswer($"No kiln schedule is listed for {species.CommonName}.");
+
+        var row = rows.FirstOrDefault(row => Holds(row, thickness));
+        if (row?.Code is null)
+            return new Outcome<KilnSchedule>.NoAnswer(Why(species, thickness, row, rows));
+
+        return KilnCode.Parse("schedule code", row.Code).Then<KilnSchedule>(code => Assemble(code) with
+        {
+            Source = row.Source,
+            Mark = row.Mark,
+            Note = Join(row.Note, Refractory(species, thickness)),
+        });
+    }
+
+    /// <summary>The step in force at a controlling moisture content.</summary>
+    public KilnStep StepAt(MoistureContent controlling) => Steps.First(step => controlling > step.Above || step.Above == MoistureContent.OvenDry);
+
+    /// <summary>The schedule in a kiln that cannot go above a dry bulb.</summary>
+    public KilnSchedule LimitedTo(Temperature dryBulbMax) => this with { Steps = [.. Steps.Select(step => step.LimitedTo(dryBulbMax))] };
+
+    private static bool Holds(KilnCodeRow row, Length thickness) =>
+        thickness.Inches <= row.To.Inches + SawnOverInches && (row.From.Quarters == 1 || thickness.Inches > row.From.Inches - 0.25 + SawnOverInches);
+
+    private static string Why(Species species, Length thickness, KilnCodeRow? row, List<KilnCodeRow> rows)
+    {
+        var inches = thickness.Inches.ToString("0.##", CultureInfo.InvariantCulture);
+        if (row is not null)
+            return $"No kiln schedule for {species.CommonName} {inches} in thick: {row.Note}.";
+
+        var listed = string.Join(", ", rows.Where(one => one.Code is not null).Select(one => one.From.Quarters == 1 ? $"up to {one.To}" : $"{one.From} to {one.To}"));
+        return $"No kiln schedule is listed for {species.CommonName} {inches} in thick; listed: {listed}.";
+    }
+
+    private static string? Refractory(Species species, Length thickness) =>
+        species.ScheduleGroup is { } group && thickness.Inches > 1.25 + SawnOverInches && thickness.Inches <= 1.5 + SawnOverInches
+        && (group.StartsWith("oak", StringComparison.Ordinal) || group.StartsWith("beech", StringComparison.Ordinal) || group.StartsWith("hickory", StringComparison.Ordinal))
+            ? "6/4 of slow-drying woods is commonly run on the 8/4 code (common practice)"
+            : null;
+
+    private static string? Join(string? one, string? other) => (one, other) switch
+    {
+        (null, null) => null,
+        (null, _) => other,
+        (_, null) => one,
+        _ => $"{one}; {other}",
+    };
+}
