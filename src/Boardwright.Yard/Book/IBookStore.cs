@@ -12,10 +12,6 @@ public interface IBookStore
     /// </summary>
     bool TryAppend(IReadOnlyList<Entry> entries);
 
-    /// <summary>Writes a whole, consistent copy to a new file while others go on writing.</summary>
-    /// <exception cref="IOException">The file exists or cannot be written.</exception>
-    void Backup(string path);
-
     /// <summary>Faults found in what is kept, in words; empty when it is sound.</summary>
     IReadOnlyList<string> Verify();
 }

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace Boardwright.Yard.Book;
 
 /// <summary>A book in memory, for tests and for trying things out.</summary>
@@ -27,14 +25,6 @@ public sealed class MemoryBookStore(params IEnumerable<Entry> entries) : IBookSt
             kept.AddRange(entries);
             return true;
         }
-    }
-
-    /// <inheritdoc/>
-    public void Backup(string path)
-    {
-        using var file = new StreamWriter(new FileStream(path, FileMode.CreateNew), new UTF8Encoding(false));
-        foreach (var entry in ReadAfter(0))
-            file.WriteLine(BookJson.Line(entry));
     }
 
     /// <inheritdoc/>

@@ -92,9 +92,6 @@ public sealed class YardBook(IBookStore store, TimeProvider clock)
         }
     }
 
-    /// <summary>A whole copy of the book in a new file.</summary>
-    public void Backup(string path) => store.Backup(path);
-
     /// <summary>Faults of what is kept, and entries that do not fit; empty when the book is sound.</summary>
     public IReadOnlyList<string> Verify() => [.. store.Verify(), .. State.Misfits.Select(misfit => $"Entry {misfit.Entry} does not fit: {misfit.Why}")];
 
@@ -114,7 +111,7 @@ public sealed class YardBook(IBookStore store, TimeProvider clock)
     {
         var known = entries.ToDictionary(e => e.Id);
         var (refusals, numbered) = (new List<Refusal>(), new List<Entry>());
-        var nowUtc = clock.GetUtcNow().UtcDateTime;
+        var nowUtc = Whole(clock.GetUtcNow().UtcDateTime, TimeSpan.TicksPerMillisecond);
         var today = wanted.Select(w => w.Fact).OfType<DayTurned>().LastOrDefault()?.Day ?? before.Today;
         var now = today.ToDateTime(TimeOnly.FromDateTime(clock.GetLocalNow().DateTime));
         var next = entries.Count + 1L;
@@ -136,7 +133,7 @@ public sealed class YardBook(IBookStore store, TimeProvider clock)
             }
 
             var happened = one.HappenedAt ?? (one.Corrects is { } old ? Of(old).HappenedAt : now);
-            var entry = new Entry(next++, one.Id ?? Guid.CreateVersion7(), nowUtc, DateTime.SpecifyKind(happened, DateTimeKind.Unspecified), one.By, one.Fact, one.Corrects, one.Reason, one.AsEntered);
+            var entry = new Entry(next++, one.Id ?? Guid.CreateVersion7(), nowUtc, DateTime.SpecifyKind(Whole(happened, TimeSpan.TicksPerSecond), DateTimeKind.Unspecified), one.By, one.Fact, one.Corrects, one.Reason, one.AsEntered);
             known.Add(entry.Id, entry);
             numbered.Add(entry);
         }
@@ -145,6 +142,9 @@ public sealed class YardBook(IBookStore store, TimeProvider clock)
 
         Entry Of(long number) => number <= entries.Count ? entries[(int)number - 1] : numbered.First(e => e.Number == number);
     }
+
+    // Databases keep fewer digits of a time than memory does; the book keeps none it could lose.
+    private static DateTime Whole(DateTime time, long ticks) => new(time.Ticks - time.Ticks % ticks, time.Kind);
 
     private static Refusal? Fault(NewEntry one, long next, DateTime now) =>
         string.IsNullOrWhiteSpace(one.By) ? new("by", one.By, "the name of whoever says so")
