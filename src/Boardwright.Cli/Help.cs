@@ -7,6 +7,7 @@ public static class Help
 {
     private static readonly (string Words, string Summary)[] Apart =
     [
+        ("serve", "the book's pages on this machine (see serve --help)"),
         ("batch [FILE]", "one command a line in, one JSON object a line out"),
         ("--version", "which version this is"),
     ];
@@ -67,6 +68,20 @@ public static class Help
             output.WriteLine();
             output.WriteLine($"Example:  boardwright {example}");
         }
+    }
+
+    public static void Serve(TextWriter output)
+    {
+        output.WriteLine("boardwright serve");
+        output.WriteLine("  Serves the book's pages and the commands on 127.0.0.1; the address is printed.");
+        output.WriteLine();
+        foreach (var (words, help) in ServeOptions.Described)
+        {
+            output.WriteLine($"  {words,-16}  {help}");
+        }
+
+        output.WriteLine();
+        output.WriteLine("Example:  boardwright serve --data data --demo demo");
     }
 
     public static void Batch(TextWriter output)

@@ -21,6 +21,8 @@ public sealed class Terminal(TextReader input, TextWriter output, TextWriter err
                 [] or ["--help"] or ["help"] => Show(() => Help.Program(output)),
                 ["--version"] => Show(() => output.WriteLine($"boardwright {Version}")),
                 ["batch", .. var rest] => RunBatch(rest),
+                ["serve", "--help", ..] => Show(() => Help.Serve(output)),
+                ["serve", .. var rest] => RunServe(rest),
                 _ => RunCommand(words),
             };
         }
@@ -93,6 +95,13 @@ public sealed class Terminal(TextReader input, TextWriter output, TextWriter err
                 return Fail(ExitCode.Refused, new Refusal("FILE", string.Join(' ', words), "one file of commands, or nothing for standard input").ToString());
         }
     }
+
+    private int RunServe(string[] words) => ServeOptions.Read(words) switch
+    {
+        Outcome<ServeOptions>.Done(var options) => Serve.Run(options, output),
+        Outcome<ServeOptions>.Refused(var reasons) => Fail(ExitCode.Refused, string.Join("; ", reasons)),
+        _ => throw new InvalidOperationException("Options are read or refused."),
+    };
 
     private static int Show(Action write)
     {

@@ -87,7 +87,7 @@ public sealed record StackSheet(
     private static Traced? Dry(YardState state, Stack stack, Species species)
     {
         if (stack.Moisture?.Mean is not { } mean || stack.NeverKiln
-            || NetFootage.At(species, stack.Grain == Grain.Quarter, stack.Footage, mean, IndoorTarget) is not Outcome<BoardFeet>.Done(var shrunk))
+            || NetFootage.At(species, stack.Grain == Book.Facts.Grain.Quarter, stack.Footage, mean, IndoorTarget) is not Outcome<BoardFeet>.Done(var shrunk))
         {
             return null;
         }
