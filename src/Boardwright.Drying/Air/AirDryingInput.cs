@@ -1,0 +1,38 @@
+using Boardwright.Quantities;
+using Boardwright.Wood;
+
+namespace Boardwright.Drying;
+
+/// <summary>The question of an air-drying forecast.</summary>
+public sealed record AirDryingInput
+{
+    /// <summary>The wood.</summary>
+    public required Species Species { get; init; }
+
+    /// <summary>Rough thickness, 0.25 to 6 in.</summary>
+    public required Length Thickness { get; init; }
+
+    /// <summary>Mean moisture content at the start.</summary>
+    public required MoistureContent From { get; init; }
+
+    /// <summary>Moisture content asked for, 4 % or more.</summary>
+    public required MoistureContent To { get; init; }
+
+    /// <summary>Day the stack stands.</summary>
+    public required DateOnly Start { get; init; }
+
+    /// <summary>Weather; its own days are used as they are up to the start or the last reading and scattered after it.</summary>
+    public required WeatherSeries Weather { get; init; }
+
+    /// <summary>Where the stack stands.</summary>
+    public StackPlace Place { get; init; } = StackPlace.Row;
+
+    /// <summary>Readings on the stack, in any order; those before the start are not used.</summary>
+    public IReadOnlyList<StackReading> Readings { get; init; } = [];
+
+    /// <summary>Days looked ahead, 1 to 1500; a stack not dry by then has no ready day.</summary>
+    public int HorizonDays { get; init; } = 730;
+
+    /// <summary>Seed of the ensemble: the same seed gives the same forecast.</summary>
+    public ulong Seed { get; init; } = 1;
+}

@@ -1,0 +1,120 @@
+using Boardwright.Quantities;
+using Boardwright.Wood;
+
+namespace Boardwright.Drying.Board;
+
+/// <summary>The boards of a forecast: an ensemble whose members differ in thickness, coefficient and starting moisture as stacks of one description do.</summary>
+internal sealed class BoardSet
+{
+    // Printed drying times grow with thickness to the power 1.3 to 1.5 (wengert-drying-oak), pure diffusion with 2: the coefficient, fitted at 1 in,
+    // is raised for thicker wood so that the power is 1.5.
+    private const double CoefficientThicknessPower = 0.5;
+    private const double ThicknessSpread = 0.02;
+    private const double GreenSpread = 0.08;
+    private const double DrySpread = 0.04;
+    private const double SpinUpCelsius = 15.0;
+    private const double SpinUpHumidity = 0.65;
+    private const double SpinUpDays = 0.5;
+    private const int SpinUpStepsMax = 4000;
+    private const int Cells = 12;
+    private const double SecondsPerDay = 86400.0;
+
+    private readonly double[] coefficientM2PerS;
+    private readonly double[] halfThicknessM;
+    private readonly double[] start;
+    private readonly double specificGravity;
+
+    public BoardSet(Species species, Length thickness, MoistureContent from, double coefficientM2PerS, double coefficientSpread, int members, ulong seed)
+    {
+        specificGravity = species.BasicSpecificGravity;
+        Boards = new BoardEnsemble(members, Cells, BoardPhysics.Law);
+        this.coefficientM2PerS = Scattered(coefficientM2PerS * Math.Pow(thickness.Inches, CoefficientThicknessPower), coefficientSpread, members, seed, 1);
+        halfThicknessM = Scattered(0.5 * thickness.Metres, ThicknessSpread, members, seed, 2);
+        var spread = from.Fraction > DiffusionLaw.FiberSaturationFraction ? GreenSpread : DrySpread;
+        start = Scattered(from.Fraction, spread, members, seed, 3);
+        Begin(GreenWood.Moisture(species).Fraction, from.Fraction);
+    }
+
+    public BoardEnsemble Boards { get; }
+
+    public int Members => Boards.Members;
+
+    public double CoefficientM2PerS(int member) => coefficientM2PerS[member];
+
+    public void ScaleCoefficient(int member, double factor) => coefficientM2PerS[member] *= factor;
+
+    /// <summary>Sets the inputs of one member's next step.</summary>
+    /// <param name="member">Which board.</param>
+    /// <param name="diffusionFactor">Coefficient over the one at 20 C.</param>
+    /// <param name="surfaceM2PerS">Surface coefficient, m/s, before temperature and density.</param>
+    /// <param name="surfaceFactor">Factor for both.</param>
+    /// <param name="equilibriumFraction">Equilibrium moisture content of the air.</param>
+    /// <param name="seconds">Length of the step.</param>
+    public void SetStep(int member, double diffusionFactor, double surfaceM2PerS, double surfaceFactor, double equilibriumFraction, double seconds)
+    {
+        var half = halfThicknessM[member];
+        Boards.DiffusionNumber[member] = coefficientM2PerS[member] * diffusionFactor * seconds / (half * half);
+        Boards.SurfaceNumber[member] = surfaceM2PerS * surfaceFactor * seconds / half;
+        Boards.Equilibrium[member] = equilibriumFraction;
+    }
+
+    public double SurfaceFactor(double celsius) => BoardPhysics.SurfaceFactor(celsius, specificGravity);
+
+    // Wood drier than green has dried to where it is: its core is wetter than its shell. The profile is that of steady mild air.
+    private void Begin(double green, double from)
+    {
+        var emc = Emc.Percent(SpinUpCelsius, SpinUpHumidity) / 100.0;
+        if (from >= green || start.Min() <= emc + 0.01)
+        {
+            Boards.SetUniform(start);
+            return;
+        }
+
+        var first = new double[Members];
+        for (var m = 0; m < Members; m++)
+        {
+            first[m] = Math.Max(green, start[m]);
+        }
+
+        Boards.SetUniform(first);
+        var (diffusion, surface) = (BoardPhysics.DiffusionFactor(SpinUpCelsius), SurfaceFactor(SpinUpCelsius));
+        for (var step = 0; step < SpinUpStepsMax; step++)
+        {
+            var waiting = false;
+            for (var m = 0; m < Members; m++)
+            {
+                var dries = Boards.Average[m] > start[m];
+                waiting |= dries;
+                SetStep(m, diffusion, StackPlace.Row.SurfaceMetresPerSecond, surface, emc, dries ? SpinUpDays * SecondsPerDay : 0.0);
+            }
+
+            if (!waiting)
+                break;
+
+            Boards.Step();
+        }
+
+        // The last step passed the start by a little; a small even shift puts every board on it.
+        for (var cell = 0; cell < Boards.Cells; cell++)
+        {
+            var row = Boards.Cell(cell);
+            for (var m = 0; m < Members; m++)
+            {
+                row[m] += start[m] - Boards.Average[m];
+            }
+        }
+
+        Boards.Refresh();
+    }
+
+    private static double[] Scattered(double median, double spread, int members, ulong seed, ulong branch)
+    {
+        var values = members == 1 ? [0.0] : Scatter.Normal(members, seed, branch);
+        for (var m = 0; m < members; m++)
+        {
+            values[m] = median * Math.Exp(spread * values[m]);
+        }
+
+        return values;
+    }
+}

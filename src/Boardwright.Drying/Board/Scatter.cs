@@ -1,0 +1,32 @@
+using Boardwright.Numerics;
+
+namespace Boardwright.Drying.Board;
+
+/// <summary>Evenly spread chance for a small ensemble: each quantity takes every slice of its distribution once, in an order of its own.</summary>
+internal static class Scatter
+{
+    /// <summary>Standard normal deviates, one a member; the same seed and branch give the same.</summary>
+    public static double[] Normal(int members, ulong seed, ulong branch)
+    {
+        var random = new RandomSequence(seed, branch);
+        var values = new double[members];
+        for (var m = 0; m < members; m++)
+        {
+            values[m] = Distributions.NormalQuantile((m + 0.5) / members);
+        }
+
+        for (var m = members - 1; m > 0; m--)
+        {
+            var other = random.NextIndex(m + 1);
+            (values[m], values[other]) = (values[other], values[m]);
+        }
+
+        return values;
+    }
+
+    /// <summary>Value of a rank in sorted values, the nearest member: 0 the lowest, 1 the highest.</summary>
+    public static double Ranked(ReadOnlySpan<double> sorted, double rank) => sorted[RankIndex(sorted.Length, rank)];
+
+    /// <summary>Index of a rank among so many sorted values.</summary>
+    public static int RankIndex(int count, double rank) => (int)Math.Round(rank * (count - 1), MidpointRounding.AwayFromZero);
+}

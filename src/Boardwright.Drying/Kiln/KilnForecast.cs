@@ -1,0 +1,47 @@
+using Boardwright.Drying.Schedules;
+using Boardwright.Quantities;
+
+namespace Boardwright.Drying;
+
+/// <summary>One step of the schedule as the likely charge goes through it.</summary>
+/// <param name="Step">The air held.</param>
+/// <param name="Hours">Hours in it; the steps add up to the likely time.</param>
+public readonly record struct KilnStepTime(KilnStep Step, double Hours);
+
+/// <summary>One point of a kiln curve: mean moisture content of the charge, with the band it lies in eight times in ten.</summary>
+public readonly record struct KilnPoint(double Hours, MoistureContent P10, MoistureContent P50, MoistureContent P90);
+
+/// <summary>How long a charge takes, as a band.</summary>
+/// <method page="docs/methods/kiln-time.md"/>
+public sealed record KilnForecast
+{
+    /// <summary>Early end: one time in ten it is dry by then, hours.</summary>
+    public required double HoursP10 { get; init; }
+
+    /// <summary>Likely end, hours.</summary>
+    public required double HoursP50 { get; init; }
+
+    /// <summary>Late end: nine times in ten it is dry by then, hours.</summary>
+    public required double HoursP90 { get; init; }
+
+    /// <summary>The steps the charge goes through, with their hours.</summary>
+    public required IReadOnlyList<KilnStepTime> Steps { get; init; }
+
+    /// <summary>Moisture over time.</summary>
+    public required IReadOnlyList<KilnPoint> Curve { get; init; }
+
+    /// <summary>Water taken out, kg per m³ of green wood.</summary>
+    public required double WaterKilogramsPerCubicMetre { get; init; }
+
+    /// <summary>The schedule followed.</summary>
+    public required KilnSchedule Schedule { get; init; }
+
+    /// <summary>What the coefficient was fitted to.</summary>
+    public required string Origin { get; init; }
+
+    /// <summary>How sure the coefficient is: see <see cref="DryingCoefficients.Mark"/>.</summary>
+    public required string Mark { get; init; }
+
+    /// <summary>What to know.</summary>
+    public required IReadOnlyList<string> Notes { get; init; }
+}
