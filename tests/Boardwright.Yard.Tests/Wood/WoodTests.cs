@@ -79,7 +79,7 @@ public sealed class WoodTests
     [InlineData("")]
     public void A_grain_that_is_none_is_refused(string grain)
     {
-        var reason = Assert.Single(Assert.IsType<Outcome<Angle>.Refused>(Grain.Read("--grain", grain)).Reasons);
+        var reason = Assert.Single(Assert.IsType<Outcome<Angle>.Refused>(GrainOption.Read("--grain", grain)).Reasons);
 
         Assert.Equal(grain, reason.Given);
         Assert.Contains("flat, quarter", reason.Accepted, StringComparison.Ordinal);

@@ -15,7 +15,7 @@ public static class WoodShrink
             Option.Required("size", "L", "width of the face at the first moisture content, such as 10in or 254mm"),
             Option.Required("from", "MC", "moisture content when measured, such as 80%"),
             Option.Required("to", "MC", "moisture content asked for, such as 8%"),
-            Grain.Option,
+            GrainOption.Option,
         ],
         Examples =
         [
@@ -34,7 +34,7 @@ public static class WoodShrink
         var size = ask.Length("size");
         var from = ask.Moisture("from");
         var to = ask.Moisture("to");
-        var ringsToFace = Grain.Of(ask);
+        var ringsToFace = GrainOption.Of(ask);
         return ask.Refuses
             ? ask.Refused<Answer>()
             : Shrinkage.TotalOfWidth(species!, ringsToFace).Then<Answer>(total =>

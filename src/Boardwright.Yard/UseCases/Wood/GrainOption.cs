@@ -4,7 +4,7 @@ using Boardwright.Yard.Commands;
 namespace Boardwright.Yard.UseCases;
 
 /// <summary>How people say where the growth rings lie in a board: flat, quarter, or the angle between rings and wide face.</summary>
-public static class Grain
+public static class GrainOption
 {
     public const string Help = "flat (default), quarter, or the angle between growth rings and wide face, such as 30deg";
 
