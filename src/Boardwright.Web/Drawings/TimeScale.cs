@@ -25,7 +25,7 @@ public readonly record struct TimeScale(DateTime From, DateTime To, double Left,
         {
             var (from, to) = (month < From ? From : month, month.AddMonths(1) > To ? To : month.AddMonths(1));
             var name = month.ToString("MMM", CultureInfo.InvariantCulture);
-            if ((to - from).TotalDays >= 12)
+            if (At(to) - At(from) >= (Day * 30 < 32 ? 12 : 27))
             {
                 yield return (At(from), (At(from) + At(to)) / 2, Day * 30 < 32 ? name[..1] : name);
             }
