@@ -34,7 +34,7 @@ internal static class SampleSeason
 
     private static DateOnly Day(string monthDay) => DateOnly.ParseExact($"2026-{monthDay}", "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 
-    private static HeatDay Heat(DateOnly day)
+    private static HeatWanted Heat(DateOnly day)
     {
         double[] means = [8, 8, 7, 6, 6, 5, 4, 3, 1, 2, 4, 5, 4, 1, 0, 1, 2, 3, 1, 0, -2, 0, 1, -3, -8, -14, -10, -4, -1, 0, 1, -1, -3, -4, -3];
         var index = day.DayNumber - new DateOnly(2026, 10, 26).DayNumber;

@@ -1,22 +1,27 @@
-// Which paper a phone shows: "noon" in sunlight is one press and is remembered; dawn follows the phone's own setting.
+// @ts-check
+// Which paper a phone shows: "noon" in sunlight is one press and is remembered; day and dawn follow the phone's own setting
+// in tokens.css. Runs in the head, before anything is painted.
 const key = "boardwright-paper";
-const root = document.documentElement;
+const isNoon = () => localStorage.getItem(key) === "noon";
 
 function show() {
-  const noon = localStorage.getItem(key) === "noon";
-  const dark = matchMedia("(prefers-color-scheme: dark)").matches;
-  root.dataset.theme = noon ? "noon" : dark ? "dawn" : "day";
+  if (isNoon()) {
+    document.documentElement.dataset.theme = "noon";
+  } else {
+    delete document.documentElement.dataset.theme;
+  }
+
   for (const sun of document.querySelectorAll("[data-sun]")) {
-    sun.setAttribute("aria-pressed", String(noon));
+    sun.setAttribute("aria-pressed", String(isNoon()));
   }
 }
 
 document.addEventListener("click", (event) => {
   if (event.target instanceof Element && event.target.closest("[data-sun]")) {
-    localStorage.setItem(key, localStorage.getItem(key) === "noon" ? "day" : "noon");
+    localStorage.setItem(key, isNoon() ? "as the phone" : "noon");
     show();
   }
 });
 
-matchMedia("(prefers-color-scheme: dark)").addEventListener("change", show);
+document.addEventListener("DOMContentLoaded", show);
 show();
