@@ -1,0 +1,83 @@
+using Boardwright.Drying;
+using Boardwright.Quantities;
+using Boardwright.Yard.Commands;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>When a stack in the yard will be dry.</summary>
+public static class DryAir
+{
+    public static Command Command { get; } = Command.Of("dry", "air", "When a stack drying outdoors will be dry, as a band, day by day", Run) with
+    {
+        Options =
+        [
+            Option.Required("species", "S", "species, such as \"sugar maple\""),
+            Option.Required("thickness", "L", "rough thickness, such as 4/4"),
+            Option.Required("from", "MC", "mean moisture content at the start"),
+            Option.Required("to", "MC", "moisture content wanted"),
+            Option.Required("start", "DATE", "day the stack stands, such as 2026-05-01"),
+            Option.Optional("weather", "FILE", "daily weather with the header date,t_mean_c,rh_mean_pct and perhaps wind_mean_m_s; a whole year serves any day"),
+            Option.Optional("place", "NAME", "weather of a place instead of a file: demonstration"),
+            Option.Optional("readings", "FILE", "readings on the stack with the header date,mc_pct, one row a board"),
+            Option.Optional("stack", "row|shed|open-row", "covered row (default), shed, or uncovered row"),
+        ],
+        Examples =
+        [
+            "dry air --species \"sugar maple\" --thickness 4/4 --from 68% --to 20% --start 2026-05-01 --place demonstration",
+            "dry air --species \"sugar maple\" --thickness 4/4 --from 68% --to 20% --start 2026-05-01 --place demonstration --readings demo/stack-readings.csv",
+        ],
+    };
+
+    public sealed record Day(DateOnly Date, double McP10Pct, double McP50Pct, double McP90Pct, double EmcPct);
+
+    public sealed record Answer(
+        DateOnly? ReadyP10, DateOnly? ReadyP50, DateOnly? ReadyP90, double? DaysP50, IReadOnlyList<Day> Curve, double FastestDailyLossPct, string Origin, string Mark, IReadOnlyList<string> Notes);
+
+    public static Outcome<Answer> Run(Ask ask)
+    {
+        ArgumentNullException.ThrowIfNull(ask);
+        var species = ask.Species("species");
+        var thickness = ask.Length("thickness");
+        var from = ask.Moisture("from");
+        var to = ask.Moisture("to");
+        var start = ask.Date("start");
+        var stack = ask.Choice("stack", "row", "row", "shed", "open-row");
+        var weather = Weather(ask);
+        var readings = ask.Has("readings") ? ask.Take("--readings", DryingFiles.Readings("--readings", ask.File("readings"))) ?? [] : [];
+        return ask.Refuses
+            ? ask.Refused<Answer>()
+            : ask.Named(AirDrying.Forecast(new AirDryingInput
+            {
+                Species = species!,
+                Thickness = thickness,
+                From = from,
+                To = to,
+                Start = start,
+                Weather = weather!,
+                Readings = readings,
+                Place = stack switch { "shed" => StackPlace.Shed, "open-row" => StackPlace.OpenRow, _ => StackPlace.Row },
+            })).Then<Answer>(Show);
+    }
+
+    private static WeatherSeries? Weather(Ask ask)
+    {
+        if (ask.Has("weather") == ask.Has("place"))
+        {
+            ask.Refuse("weather", ask.TextOrNull("weather") ?? "nothing", "exactly one of --weather and --place");
+            return null;
+        }
+
+        if (ask.Has("place"))
+        {
+            ask.Choice("place", null, "demonstration");
+            return DemonstrationClimate.Year;
+        }
+
+        return ask.Take("--weather", DryingFiles.Weather("--weather", ask.File("weather")));
+    }
+
+    private static Outcome<Answer> Show(AirDryingForecast forecast) => new Answer(
+        forecast.ReadyP10, forecast.ReadyP50, forecast.ReadyP90, forecast.DaysP50,
+        [.. forecast.Curve.Select(day => new Day(day.Date, day.P10.Percent, day.P50.Percent, day.P90.Percent, day.Emc.Percent))],
+        forecast.FastestDailyLossPercent, forecast.Origin, forecast.Mark, forecast.Notes);
+}
