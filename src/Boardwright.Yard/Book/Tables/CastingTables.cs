@@ -16,12 +16,12 @@ internal static class CastingTables
         YardTable.Of("resin-stock", "resin,part,kg,counted_on", r => new ResinCounted(
             r.Text("resin"), r.Word<ResinPart>("part"), r.Number("kg"), r.TextOrNull("lot"), r.DateOrNull("expires_on")), r => r.At("counted_on", 7)),
         YardTable.Of("classes", "class,pour_on,demould_on", r => new ClassPlanned(
-            r.Text("class"), r.Date("pour_on"), r.Date("demould_on"), r.Int("seats"), r.Money("seat_money"), r.List("people")), r => r.At("pour_on").AddDays(-DaysAhead)),
+            r.Text("class"), r.Date("pour_on"), r.Date("demould_on"), r.Whole("seats"), r.Money("seat_money"), r.List("people")), r => r.At("pour_on").AddDays(-DaysAhead)),
         YardTable.Of("pours", "pour,resin,shape,pour_on,demould_on", r => new PourPlanned(
             r.Text("pour"), r.Text("resin"), new(r.Word<MouldShape>("shape"), r.MmOrNull("length"), r.MmOrNull("width"), r.MmOrNull("side"), r.MmOrNull("diameter")), r.Mm("depth"), r.Number("waste_pct") / 100.0,
             [.. Pieces(r)], r.Date("pour_on"), r.Date("demould_on"), r.TextOrNull("class"), r.TextOrNull("owner"), r.MmOrNull("thinnest"), r.TextOrNull("note")), r => r.At("planned_at")),
         YardTable.Of("mixes", "pour,mixed_at,part_a_kg,part_b_kg", r => new ResinMixed(
-            r.Text("pour"), r.Number("part_a_kg"), r.Number("part_b_kg"), r.Int("buckets"), r.Number("min_each"), r.TextOrNull("lot_a"), r.TextOrNull("lot_b")), r => r.At("mixed_at")),
+            r.Text("pour"), r.Number("part_a_kg"), r.Number("part_b_kg"), r.Whole("buckets"), r.Number("min_each"), r.TextOrNull("lot_a"), r.TextOrNull("lot_b")), r => r.At("mixed_at")),
         YardTable.Of("pourings", "pour,poured_at", r => new Poured(r.Text("pour"), r.MmOrNull("depth")), r => r.At("poured_at")),
         YardTable.Of("shop-temperatures", "at", r => new ShopTemperatureRead([new(r.At("at"), r.C("shop"))]), r => r.At("at")),
         YardTable.Of("demouldings", "pour,demoulded_at,seen", r => new Demoulded(r.Text("pour"), r.Text("seen")), r => r.At("demoulded_at")),

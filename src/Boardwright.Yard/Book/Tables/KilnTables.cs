@@ -23,7 +23,7 @@ internal static class KilnTables
         [
             new(new ChargeUnloaded(rows[0].Text("charge"), [.. rows.Select(r => new StackOut(
                 r.Text("stack"), r.Number("bf"), r.Text("place"), r.NumberOrNull("mc_mean_pct"), r.NumberOrNull("mc_sd_pct"), r.NumberOrNull("mc_low_pct"), r.NumberOrNull("mc_high_pct"),
-                r.IntOrNull("boards"), r.IntOrNull("pieces"), r.TextOrNull("out_stack")))]), rows[0].At("unloaded_at")),
+                r.WholeOrNull("boards"), r.WholeOrNull("pieces"), r.TextOrNull("out_stack")))]), rows[0].At("unloaded_at")),
         ]),
     ];
 

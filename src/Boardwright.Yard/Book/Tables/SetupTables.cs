@@ -22,14 +22,14 @@ internal static class SetupTables
             r.Text("species"), r.Money("dry_fas_money"), r.Money("dry_1c_money"), r.Money("dry_2a_money"), r.Money("green_fas_money"), r.Money("green_1c_money"), r.Money("green_2a_money"),
             BandOf(r, "falldown_boards_pct") ?? new(0.0, 0.0, 0.0), BandOf(r, "falldown_slabs_pct"))),
         YardTable.Of("damage-days", "stain_group", r => new DamageDaysSet(r.Text("stain_group"), Days(r, "below_4c_days"), Days(r, "from_4_to_15c_days"), Days(r, "above_15c_days"))),
-        YardTable.Of("normals", "month,mean_c,mean_rh_pct", r => new ClimateNormalSet(r.Int("month"), r.Number("mean_c"), r.Number("mean_rh_pct"))),
+        YardTable.Of("normals", "month,mean_c,mean_rh_pct", r => new ClimateNormalSet(r.Whole("month"), r.Number("mean_c"), r.Number("mean_rh_pct"))),
         YardTable.Of("weather", "date,t_mean_c,rh_mean_pct", r => new WeatherObserved(
             r.Date("date"), r.Number("t_mean_c"), r.Number("rh_mean_pct"), r.NumberOrNull("wind_mean_m_s"), r.NumberOrNull("t_min_c"), r.NumberOrNull("t_max_c")), r => r.At("date", 23)),
         YardTable.Of("forecast", "date,t_mean_c,rh_mean_pct", r => new WeatherForecast(
             r.Date("date"), r.Number("t_mean_c"), r.Number("rh_mean_pct"), r.NumberOrNull("wind_mean_m_s"), r.NumberOrNull("t_min_c"), r.NumberOrNull("t_max_c"))),
         YardTable.Of("kilns", "kiln,type,capacity_44_bf", r => new KilnInstalled(
             r.Text("kiln"), r.Word<KilnType>("type"), r.Number("capacity_44_bf"), r.M("max_piece"), r.C("max_dry_bulb"), r.Number("heat_kw"), r.COrNull("heat_at_water"),
-            r.Int("stack_places"), r.Mm("place_width"), r.M("place_length"), r.Mm("place_height"), r.Number("fill_of_layers"), r.Number("load_h"), r.Number("unload_h"), r.Number("fans_kw"),
+            r.Whole("stack_places"), r.Mm("place_width"), r.M("place_length"), r.Mm("place_height"), r.Number("fill_of_layers"), r.Number("load_h"), r.Number("unload_h"), r.Number("fans_kw"),
             r.Money("fixed_per_day_money"), [.. r.List("holding_heat_kw").Select(pair => Holding(r, pair))], r.TextOrNull("note"))),
         YardTable.Of("boilers", "boiler,steady_output_kw", r => new BoilerInstalled(r.Text("boiler"), r.Number("steady_output_kw"), r.NumberOrNull("stoked_every_h"))),
         YardTable.Of("fuel", "counted_on,cords", r => new FuelCounted(r.Number("cords"), r.Number("solid_share"), r.Text("species"), r.Number("mc_pct")), r => r.At("counted_on")),

@@ -19,7 +19,7 @@ public sealed class TableRow(CsvRow row, ICollection<Refusal> refusals)
     public IReadOnlyDictionary<string, string>? Typed => typed.Count > 0 ? typed : null;
 
     /// <summary>All fields, for telling the same row sent again.</summary>
-    public string Whole => string.Join('\u001f', row.Fields);
+    public string AllFields => string.Join('\u001f', row.Fields);
 
     public string Text(string column) => TextOrNull(column) ?? Refuse(column, "nothing", "a text", "");
 
@@ -38,9 +38,9 @@ public sealed class TableRow(CsvRow row, ICollection<Refusal> refusals)
 
     public double? NumberOrNull(string column) => TextOrNull(column) is { } text ? Take(row.Get(column, Read.Number), column, text) : null;
 
-    public int Int(string column) => IntOrNull(column) ?? Refuse(column, "nothing", "a whole number", 0);
+    public int Whole(string column) => WholeOrNull(column) ?? Refuse(column, "nothing", "a whole number", 0);
 
-    public int? IntOrNull(string column) => TextOrNull(column) is not { } text ? null
+    public int? WholeOrNull(string column) => TextOrNull(column) is not { } text ? null
         : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : Refuse(column, text, "a whole number", 0);
 
     public decimal Money(string column) => MoneyOrNull(column) ?? Refuse(column, "nothing", "an amount", 0m);

@@ -10,19 +10,19 @@ internal static class WoodTables
         YardTable.Of("logs", "tag,date_in,source,species,metal_scan,end_coated,owner", Log, r => r.At("date_in")),
         YardTable.Of("stacks", "stack,species,thickness,product,sawn,place,owner", r => new StackBuilt(
             r.Text("stack"), r.Text("species"), r.Quarters("thickness"), r.Word<Product>("product"), r.Date("sawn"), r.Text("place"), r.Text("owner"),
-            r.NumberOrNull("net_bf"), r.IntOrNull("pieces"), r.TextOrNull("grain") is null ? Grain.Flat : r.Word<Grain>("grain"), r.MmOrNull("sawn_thickness"), r.MOrNull("min_len"), r.MOrNull("max_len"),
+            r.NumberOrNull("net_bf"), r.WholeOrNull("pieces"), r.TextOrNull("grain") is null ? Grain.Flat : r.Word<Grain>("grain"), r.MmOrNull("sawn_thickness"), r.MOrNull("min_len"), r.MOrNull("max_len"),
             r.MmOrNull("piece_width"), r.TextOrNull("reserved_for"), r.Yes("never_kiln"), r.TextOrNull("note")), r => r.At("sawn", 7)),
         new("sawing", ["log", "sawn_at", "stack", "bf", "pieces"], r => $"{r.Text("log")}|{r.Text("sawn_at")}", rows =>
         [
-            new(new LogSawn(rows[0].Text("log"), [.. rows.Select(r => new SawnInto(r.Text("stack"), r.Number("bf"), r.Int("pieces"), r.NumberOrNull("mc_pct")))], rows[0].NumberOrNull("mill_h"), rows[0].TextOrNull("pattern")), rows[0].At("sawn_at")),
+            new(new LogSawn(rows[0].Text("log"), [.. rows.Select(r => new SawnInto(r.Text("stack"), r.Number("bf"), r.Whole("pieces"), r.NumberOrNull("mc_pct")))], rows[0].NumberOrNull("mill_h"), rows[0].TextOrNull("pattern")), rows[0].At("sawn_at")),
         ]),
         new("thickness", ["measured_at", "species", "thickness", "board"], r => $"{r.Text("measured_at")}|{r.Text("species")}", rows =>
         [
             new(new ThicknessMeasured(rows[0].Text("species"), rows[0].Quarters("thickness"), rows[0].Mm("set"),
-                [.. rows.Select(r => new BoardThickness(r.Int("board"), [r.Mm("p1"), r.Mm("p2"), r.Mm("p3"), r.Mm("p4")]))]), rows[0].At("measured_at")),
+                [.. rows.Select(r => new BoardThickness(r.Whole("board"), [r.Mm("p1"), r.Mm("p2"), r.Mm("p3"), r.Mm("p4")]))]), rows[0].At("measured_at")),
         ]),
         YardTable.Of("moisture", "stack,read_at,method", r => new MoistureRead(
-            r.Text("stack"), r.Word<MoistureMethod>("method"), r.NumberOrNull("raw_reading_pct"), r.NumberOrNull("mc_mean_pct"), r.NumberOrNull("mc_sd_pct"), r.IntOrNull("boards"),
+            r.Text("stack"), r.Word<MoistureMethod>("method"), r.NumberOrNull("raw_reading_pct"), r.NumberOrNull("mc_mean_pct"), r.NumberOrNull("mc_sd_pct"), r.WholeOrNull("boards"),
             r.TextOrNull("set_to"), r.COrNull("wood_temp", "wood_c"), r.MmOrNull("pin_depth")), r => r.At("read_at")),
     ];
 

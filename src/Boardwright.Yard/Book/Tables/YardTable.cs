@@ -51,7 +51,7 @@ public sealed record YardTable(string Name, string[] Needed, Func<TableRow, stri
     // The id follows from the row: the same file imported again adds nothing.
     private TableEntry Entry(string file, List<TableRow> rows, TableFact fact, int index, string by)
     {
-        var id = new Guid(SHA256.HashData(Encoding.UTF8.GetBytes($"{Name}\n{index}\n{string.Join('\n', rows.Select(row => row.Whole))}"))[..16]);
+        var id = new Guid(SHA256.HashData(Encoding.UTF8.GetBytes($"{Name}\n{index}\n{string.Join('\n', rows.Select(row => row.AllFields))}"))[..16]);
         return new(file, rows[0].Line, new(fact.By ?? by, fact.Fact, fact.At, AsEntered: rows[0].Typed, Id: id));
     }
 }
