@@ -37,7 +37,7 @@ public static class Serve
         var book = new YardBook(store, TimeProvider.System);
         if (options.DemoFolder is { } folder && book.State.Entries.Count == 0)
         {
-            DemoStart.Fill(book, folder, options.Today);
+            DemoStart.Fill(book, folder, options.Today ?? DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime));
             output.WriteLine($"A demonstration yard was made: {book.State.Entries.Count} entries.");
         }
 

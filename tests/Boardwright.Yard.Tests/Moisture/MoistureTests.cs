@@ -101,7 +101,7 @@ public sealed class MoistureTests
 
     [Theory]
     [InlineData("6.4,7.1,6.9,7.6,6.2,7.0,8.1,6.7,7.3,6.8,7.2,6.6")]
-    [InlineData("demo/moisture-readings.csv")]
+    [InlineData("demo/examples/moisture-readings.csv")]
     public void A_lot_is_judged_from_a_list_or_a_file(string readings)
     {
         var lot = Answers.Json($"moisture lot --readings {readings}");
@@ -119,8 +119,8 @@ public sealed class MoistureTests
 
     [Fact]
     public void A_target_off_the_mean_holds_fewer_boards() => Assert.True(
-        Answers.Json("moisture lot --readings demo/moisture-readings.csv --target 8% --allow 1%").Number("share_within_pct")
-        < Answers.Json("moisture lot --readings demo/moisture-readings.csv --target 7% --allow 1%").Number("share_within_pct"));
+        Answers.Json("moisture lot --readings demo/examples/moisture-readings.csv --target 8% --allow 1%").Number("share_within_pct")
+        < Answers.Json("moisture lot --readings demo/examples/moisture-readings.csv --target 7% --allow 1%").Number("share_within_pct"));
 
     [Fact]
     public void One_board_has_no_spread()

@@ -21,7 +21,7 @@ public static class MoistureLot
         Examples =
         [
             "moisture lot --readings 6.4%,7.1%,6.9%,7.6%,6.2%,7.0%,8.1%,6.7% --target 7% --allow 1%",
-            "moisture lot --readings demo/moisture-readings.csv --target 7%",
+            "moisture lot --readings demo/examples/moisture-readings.csv --target 7%",
         ],
     };
 
