@@ -4,6 +4,7 @@ using Boardwright.Web.Layout;
 using Boardwright.Yard.Book;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.ResponseCompression;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -23,6 +24,7 @@ public static class BoardwrightPages
     public static void AddBoardwrightPages(this WebApplicationBuilder builder, YardBook book, string keysFolder)
     {
         ArgumentNullException.ThrowIfNull(builder);
+        builder.WebHost.UseStaticWebAssets();   // run from the build's folder, styles and fonts still lie in the source; published, this does nothing
         builder.Services.AddSingleton(book);
         builder.Services.AddRazorComponents();
         builder.Services.AddDataProtection().SetApplicationName("boardwright").PersistKeysToFileSystem(Directory.CreateDirectory(keysFolder));
