@@ -11,7 +11,7 @@ namespace Boardwright.Drying.Heat;
 /// <para>Validity: thawed wood, kiln air wetter than outside air, sea-level pressure. Venting by humidity difference is an ideal; a kiln
 /// that vents by the clock loses more. Warm-up ends before drying begins.</para>
 /// </remarks>
-/// <source id="simpson-1991-ah188" locator="ch. 11, method of components"/>
+/// <source id="ah-188" locator="ch. 11, method of components"/>
 /// <source id="shottafer-shuler-1974" locator="method of components"/>
 /// <method page="docs/methods/kiln-heat.md"/>
 public static class KilnHeat
