@@ -55,6 +55,6 @@ public partial class SizeTests
     [GeneratedRegex(@"(\w+)(<[^>]*>)?\([^=]*\)$")]
     private static partial Regex Signature();
 
-    [GeneratedRegex(@"^(if|for|foreach|while|switch|using|lock|catch|else|return|var)\b")]
+    [GeneratedRegex(@"^(if|for|foreach|while|switch|using|lock|catch|else|return|var)\b|\b(class|record|struct)\b")]
     private static partial Regex Statement();
 }
