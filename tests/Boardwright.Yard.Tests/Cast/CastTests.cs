@@ -5,7 +5,7 @@ public sealed class CastTests
     [Fact]
     public void Volume_of_a_class_table_is_its_expected_litres()
     {
-        var answer = Answers.Json("cast volume demo/mould-table.json");
+        var answer = Answers.Json("cast volume demo/examples/mould-table.json");
 
         Assert.Equal(6.35, answer.Number("volume_l"), 0.006);
         Assert.Equal(0.36, answer.Number("mould_area_m2"), 1e-9);
@@ -35,7 +35,7 @@ public sealed class CastTests
     [Fact]
     public void Weigh_down_names_each_piece()
     {
-        var piece = Answers.Json("cast weigh-down demo/mould-table.json").GetProperty("pieces")[0];
+        var piece = Answers.Json("cast weigh-down demo/examples/mould-table.json").GetProperty("pieces")[0];
 
         Assert.Equal(4.42, piece.Number("hold_down_kg"), 0.1);
         Assert.Equal(piece.Number("hold_down_kg") * 9.80665, piece.Number("buoyancy_n"), 1e-9);
@@ -45,7 +45,7 @@ public sealed class CastTests
     [Fact]
     public void Cure_answers_for_centre_and_edge()
     {
-        var answer = Answers.Json("cast cure demo/mould-river.json");
+        var answer = Answers.Json("cast cure demo/examples/mould-river.json");
 
         Assert.True(answer.GetProperty("safe").GetBoolean());
         Assert.InRange(answer.Number("peak_c"), 32.0, 35.0);
@@ -58,7 +58,7 @@ public sealed class CastTests
     [Fact]
     public void A_deep_warm_pour_is_not_safe()
     {
-        var answer = Answers.Json("cast cure demo/mould-table.json --shop 26C");
+        var answer = Answers.Json("cast cure demo/examples/mould-table.json --shop 26C");
 
         Assert.False(answer.GetProperty("safe").GetBoolean());
         Assert.True(answer.Number("margin_c") < 0.0);
@@ -68,7 +68,7 @@ public sealed class CastTests
     [Fact]
     public void A_resin_from_its_data_sheet_cures_and_says_what_it_was_fitted_to()
     {
-        var resin = File.ReadAllText(Testing.Repository.PathOf("demo", "resin.json"));
+        var resin = File.ReadAllText(Testing.Repository.PathOf("demo", "examples", "resin.json"));
         var answer = Answers.Json("cast cure m.json", ("m.json", $$"""{"length_mm":500,"width_mm":300,"depth_mm":20,"wall_mm":12,"shop_c":20,"resin":{{resin}}}"""));
 
         Assert.Contains("300 g gel in 600 min", answer.GetProperty("advice").GetString(), StringComparison.Ordinal);

@@ -18,7 +18,7 @@ public sealed class HeatTests
 
     [Fact]
     public void The_schedule_gives_the_humidity_when_none_is_named() => Assert.InRange(
-        Answers.Json("heat kiln --species \"black cherry\" --volume 900bf --from 15% --to 7% --outside 35F --kiln-temperature 130F --hours 120h --structure demo/kiln-structure.json").Number("kiln_rh_pct"), 20.0, 90.0);
+        Answers.Json("heat kiln --species \"black cherry\" --volume 900bf --from 15% --to 7% --outside 35F --kiln-temperature 130F --hours 120h --structure demo/examples/kiln-structure.json").Number("kiln_rh_pct"), 20.0, 90.0);
 
     [Theory]
     [InlineData("heat kiln --species \"black cherry\" --volume 900bf --from 7% --to 15% --outside 35F --kiln-temperature 130F --hours 120h", "--to")]

@@ -15,7 +15,7 @@ public static class CastCure
     {
         Argument = new("FILE", $"a mould in JSON: {MouldFile.Keys}"),
         Options = [Option.Optional("shop", "TEMPERATURES|FILE", "shop air from the pour on, every 6 h, such as 20C,19C,15C, or a table with the header h,c (default: as in the file)")],
-        Examples = ["cast cure demo/mould-river.json", "cast cure demo/mould-table.json --shop 20C,19C,15C,14C,18C,20C,18C,15C"],
+        Examples = ["cast cure demo/examples/mould-river.json", "cast cure demo/examples/mould-table.json --shop 20C,19C,15C,14C,18C,20C,18C,15C"],
     };
 
     public sealed record Places(double? Centre, double? Edge);

@@ -17,7 +17,7 @@ public static class CastMix
             Option.Required("volume", "V", "resin in place, such as 6.5L"),
             Option.Optional("waste", "P", "what sticks to buckets and leaks, such as 8% (default 0%)"),
         ],
-        Examples = ["cast mix --resin class --volume 50.27L --waste 8%", "cast mix --resin demo/resin.json --volume 6.5L"],
+        Examples = ["cast mix --resin class --volume 50.27L --waste 8%", "cast mix --resin demo/examples/resin.json --volume 6.5L"],
     };
 
     public sealed record Answer(double PartAKg, double PartBKg, [property: JsonPropertyName("part_a_l")] double PartALitres, [property: JsonPropertyName("part_b_l")] double PartBLitres, double TotalKg, IReadOnlyList<string> Cautions);

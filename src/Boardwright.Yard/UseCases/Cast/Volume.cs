@@ -9,7 +9,7 @@ public static class CastVolume
     public static Command Command { get; } = Command.Of("cast", "volume", "Resin that fills a mould around its wood, with a low and a high figure", Run) with
     {
         Argument = new("FILE", $"a mould in JSON: {MouldFile.Keys}"),
-        Examples = ["cast volume demo/mould-river.json", "cast volume demo/mould-table.json --json"],
+        Examples = ["cast volume demo/examples/mould-river.json", "cast volume demo/examples/mould-table.json --json"],
     };
 
     public sealed record Answer(double AreaM2, double VolumeL, double VolumeLowL, double VolumeHighL, double MouldAreaM2, double WoodAreaM2);

@@ -10,7 +10,7 @@ public static class CastWeighDown
     public static Command Command { get; } = Command.Of("cast", "weigh-down", "Weight that keeps each piece of wood under the resin", Run) with
     {
         Argument = new("FILE", $"a mould in JSON: {MouldFile.Keys}"),
-        Examples = ["cast weigh-down demo/mould-table.json"],
+        Examples = ["cast weigh-down demo/examples/mould-table.json"],
     };
 
     public sealed record Piece(

@@ -29,7 +29,7 @@ public static class HeatKiln
         Examples =
         [
             "heat kiln --species \"northern red oak\" --volume 13.2735m3 --from 80% --to 40% --outside 5C --kiln-temperature 43C --kiln-rh 85% --hours 336h --start 10C",
-            "heat kiln --species \"black cherry\" --volume 900bf --from 15% --to 7% --outside 35F --kiln-temperature 130F --hours 120h --structure demo/kiln-structure.json",
+            "heat kiln --species \"black cherry\" --volume 900bf --from 15% --to 7% --outside 35F --kiln-temperature 130F --hours 120h --structure demo/examples/kiln-structure.json",
         ],
     };
 
