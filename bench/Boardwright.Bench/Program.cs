@@ -1,0 +1,17 @@
+using BenchmarkDotNet.Columns;
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Diagnosers;
+using BenchmarkDotNet.Jobs;
+using BenchmarkDotNet.Loggers;
+using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.Emit;
+
+// Short and in process: the ratio to the plain baseline of the same run is what counts, never the bare time.
+var job = Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance);
+var config = ManualConfig.CreateEmpty()
+    .AddJob(job)
+    .AddDiagnoser(MemoryDiagnoser.Default)
+    .AddColumnProvider(DefaultColumnProviders.Instance)
+    .AddLogger(ConsoleLogger.Default)
+    .AddExporter(BenchmarkDotNet.Exporters.MarkdownExporter.GitHub);
+BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args, config);
