@@ -24,7 +24,7 @@ public static class DryAir
         Examples =
         [
             "dry air --species \"sugar maple\" --thickness 4/4 --from 68% --to 20% --start 2026-05-01 --place demonstration",
-            "dry air --species \"sugar maple\" --thickness 4/4 --from 68% --to 20% --start 2026-05-01 --place demonstration --readings demo/stack-readings.csv",
+            "dry air --species \"sugar maple\" --thickness 4/4 --from 68% --to 20% --start 2026-05-01 --place demonstration --readings demo/examples/stack-readings.csv",
         ],
     };
 
