@@ -59,7 +59,7 @@ public sealed class FaultTests
         {
             using var database = new TestDatabase("sqlite");
             database.Open();
-            using var child = Process.Start(new ProcessStartInfo(Environment.ProcessPath!) { Environment = { [KilledChild] = database.Target }, RedirectStandardOutput = true })!;
+            using var child = Process.Start(new ProcessStartInfo(Environment.ProcessPath!, ThisProgram) { Environment = { [KilledChild] = database.Target }, RedirectStandardOutput = true })!;
             await child.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken);
             await Task.Delay(13 * (round + 1), TestContext.Current.CancellationToken);
             child.Kill();
@@ -72,6 +72,10 @@ public sealed class FaultTests
             Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(database.Book().Write([TestDatabase.Note("after")]));
         }
     }
+
+    // Started as "dotnet PROGRAM.dll" the process is dotnet itself and needs the program named; started as a program of its own it needs nothing.
+    private static IEnumerable<string> ThisProgram =>
+        Path.GetFileNameWithoutExtension(Environment.ProcessPath) == "dotnet" ? [typeof(FaultTests).Assembly.Location] : [];
 
     // The test program started again by the test above writes until it is killed.
     [ModuleInitializer]

@@ -147,10 +147,15 @@ public static partial class PlanCheck
         {
             var wood = input.Orders.First(o => o.Id == serving.Order).Wood.FirstOrDefault(w => w.Stack == serving.Stack);
             Demand(wood is not null, PlanFaultKind.WrongWood, $"{serving.Order} may not be served from {serving.Stack}", found);
-            var kilned = plan.Charges.Any(charge => charge.Stacks.Contains(serving.Stack));
+            var charge = plan.Charges.FirstOrDefault(charge => charge.Stacks.Contains(serving.Stack));
+            var kilned = charge is not null;
+            Demand(charge is null || !LeftStanding(input, charge), PlanFaultKind.WrongWood, $"{serving.Order} is served from {serving.Stack}, which stays in its kiln", found);
             Demand(wood is null || wood.Kilned == kilned, PlanFaultKind.WrongWood, $"{serving.Order} asks {serving.Stack} {(kilned ? "never kilned" : "kiln dried")}, the plan has it otherwise", found);
         }
     }
+
+    /// <summary>A started charge that the plan leaves in its kiln at the end.</summary>
+    private static bool LeftStanding(PlanInput input, Charge charge) => charge.Started is not null && charge.UnloadStep == input.Calendar.Days * input.Calendar.StepsPerDay;
 
     private static Kiln KilnOf(PlanInput input, Charge charge) => input.Kilns.First(kiln => kiln.Id == charge.Kiln);
 

@@ -23,7 +23,8 @@ public static partial class PlanCheck
             extra += met ? plan.Servings.Where(s => s.Order == order.Id && s.Quantity.Count > 0).Sum(s => WholeCents(order.Wood.First(w => w.Stack == s.Stack).ExtraMoney)) : 0;
         }
 
-        var cost = (long)extra + plan.Charges.Sum(charge => ChargeCents(input, charge)) + HeatCents(input, plan, claimed, found);
+        var waiting = input.Stacks.Sum(stack => WholeCents(stack.WaitingMoneyPerDay) * (plan.Charges.FirstOrDefault(c => c.Stacks.Contains(stack.Id)) is { } c ? c.UnloadStep / input.Calendar.StepsPerDay : input.Calendar.Days));
+        var cost = (long)extra + waiting + plan.Charges.Sum(charge => ChargeCents(input, charge)) + HeatCents(input, plan, claimed, found);
         Demand(claimed.Score == new PlanScore(late, risk, cost), PlanFaultKind.WrongClaim, $"the score is {late}, {risk}, {cost} cents; said {claimed.Score.LateCents}, {claimed.Score.RiskCents}, {claimed.Score.CostCents}", found);
     }
 

@@ -9,7 +9,7 @@ public static partial class PlanCheck
     private static Hours HoursOf(PlanInput input, Charge charge)
     {
         var kiln = KilnOf(input, charge);
-        double load = Hour(input, charge.LoadStep), unload = Hour(input, charge.UnloadStep), empty = unload + WholeSteps(input, kiln.Unloading.Hours);
+        double load = Hour(input, charge.LoadStep), unload = Hour(input, charge.UnloadStep), empty = LeftStanding(input, charge) ? unload : unload + WholeSteps(input, kiln.Unloading.Hours);
         if (charge.Started is { } id)
         {
             var started = input.Started.First(s => s.Id == id);
@@ -35,7 +35,7 @@ public static partial class PlanCheck
     private static void Crew(PlanInput input, Plan plan, List<PlanFault> found)
     {
         var works = new List<(StepRange Steps, string Words)>();
-        foreach (var charge in plan.Charges)
+        foreach (var charge in plan.Charges.Where(charge => !LeftStanding(input, charge)))
         {
             var hours = WorkSteps(input, charge);
             works.Add((hours.Unload, $"unloading kiln {charge.Kiln} on {input.Calendar.TimeOf(charge.UnloadStep):yyyy-MM-dd HH:mm}"));
@@ -59,7 +59,7 @@ public static partial class PlanCheck
         var perHour = input.Calendar.StepsPerDay / 24.0;
         var load = (int)Math.Round(WholeSteps(input, kiln.Loading.Hours) * perHour);
         var unload = (int)Math.Round(WholeSteps(input, kiln.Unloading.Hours) * perHour);
-        return (new(charge.LoadStep, charge.LoadStep + load), new(charge.UnloadStep, charge.UnloadStep + unload));
+        return (new(charge.LoadStep, charge.LoadStep + load), new(charge.UnloadStep, charge.UnloadStep + (LeftStanding(input, charge) ? 0 : unload)));
     }
 
     private static void KilnTimes(PlanInput input, Plan plan, List<PlanFault> found)
@@ -78,7 +78,7 @@ public static partial class PlanCheck
                 if (charge.Started is not null || charge.Stacks.Count > 0 && charge.Stacks.All(id => input.Stacks.First(s => s.Id == id).DryingTimes.Any(t => t.KilnKind == kiln.Kind)))
                 {
                     var hours = HoursOf(input, charge);
-                    Demand(hours.Unload >= hours.Dry - Forgiven, PlanFaultKind.NotDry, Words($"{name}: unloaded {hours.Dry - hours.Unload:0.0} h before it is dry"), found);
+                    Demand(LeftStanding(input, charge) || hours.Unload >= hours.Dry - Forgiven, PlanFaultKind.NotDry, Words($"{name}: unloaded {hours.Dry - hours.Unload:0.0} h before it is dry"), found);
                 }
             }
         }

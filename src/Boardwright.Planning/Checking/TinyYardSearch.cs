@@ -51,6 +51,8 @@ public sealed class TinyYardSearch
             var charge = TimedCharge.Standing(tables, kiln, stacks, unload);
             WithWork([new(unload, charge.UnloadEnd)], () => WithCharge(charge, () => NextCharge(kiln, unplaced, charge.UnloadEnd)));
         }
+
+        WithCharge(TimedCharge.Standing(tables, kiln, stacks, tables.Calendar.Steps), () => FromKiln(kiln + 1, unplaced));
     }
 
     private void NextCharge(int kiln, int unplaced, int free)
@@ -131,8 +133,24 @@ public sealed class TinyYardSearch
         }
     }
 
-    private bool Allowed(int[] chosen, TimedCharge?[] chargeOfStack) =>
-        !tables.Orders.Where((order, o) => chosen[o] > 0 && order.Wood.Where((wood, w) => (chosen[o] >> w & 1) != 0 && wood.Kilned != chargeOfStack[wood.Stack] is not null).Any()).Any();
+    private bool Allowed(int[] chosen, TimedCharge?[] chargeOfStack)
+    {
+        for (var o = 0; o < chosen.Length; o++)
+        {
+            for (var w = 0; chosen[o] > 0 && w < tables.Orders[o].Wood.Length; w++)
+            {
+                var wood = tables.Orders[o].Wood[w];
+                var charge = chargeOfStack[wood.Stack];
+                var wrong = wood.Kilned ? charge is null || charge.Unload == tables.Calendar.Steps : charge is not null;
+                if ((chosen[o] >> w & 1) != 0 && wrong)
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
 
     /// <summary>Every choice of wood for the orders that the yields allow: for each order the wood as bits, or -1 for not met.</summary>
     private IEnumerable<int[]> Choices(int order, int[] chosen)

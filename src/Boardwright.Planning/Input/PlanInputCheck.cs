@@ -95,11 +95,12 @@ public static class PlanInputCheck
     private static void OneStack(Stack stack, List<Refusal> found)
     {
         Unique($"kind of kiln in the drying times of stack {stack.Id}", stack.DryingTimes.Select(t => t.KilnKind), found);
+        Demand(stack.GainWhenDry >= 0 && stack.WaitingMoneyPerDay >= 0, $"gain and waiting money of stack {stack.Id}", $"{stack.GainWhenDry} and {stack.WaitingMoneyPerDay}", "0 or more", found);
         Demand(stack.Thickness.Metres > 0, $"thickness of stack {stack.Id}", stack.Thickness.Metres, "more than 0", found);
         foreach (var time in stack.DryingTimes)
         {
-            var sound = time.HalfByDay.Count > 0 && time.HalfByDay.Count == time.MostByDay.Count && time.HalfByDay.Zip(time.MostByDay).All(pair => pair.First <= pair.Second);
-            Demand(sound, $"drying times of stack {stack.Id}, {time.KilnKind}", $"{time.HalfByDay.Count} and {time.MostByDay.Count} days", "as many p50 as p90 values, at least one, p50 not above p90", found);
+            var sound = time.HalfByDay.Count > 0 && time.HalfByDay.Count == time.MostByDay.Count && time.HalfByDay.Zip(time.MostByDay).All(pair => pair.First.Seconds > 0 && pair.First <= pair.Second);
+            Demand(sound, $"drying times of stack {stack.Id}, {time.KilnKind}", $"{time.HalfByDay.Count} and {time.MostByDay.Count} days", "as many p50 as p90 values, at least one, none 0, p50 not above p90", found);
         }
     }
 

@@ -22,8 +22,9 @@ namespace Boardwright.Planning;
 /// <param name="HeatedTo">It must go through a kiln that reaches at least this; null for no such wish.</param>
 /// <param name="DryingTimes">One for each kind of kiln that suits it; other kinds are closed to it.</param>
 /// <param name="GainWhenDry">Money its value rises by when it is dried inside the plan.</param>
+/// <param name="WaitingMoneyPerDay">Money that each day costs until it is out of a kiln, such as interest; to the plan's end for a stack that is not dried.</param>
 [SuppressMessage("Naming", "CA1711", Justification = "A stack of boards, not a collection type.")]
 public sealed record Stack(
     string Id, string Family, Length Thickness, Length LongestPiece, BoardFeet Volume, BoardFeet Load, BoardFeet Yield, MoistureContent Moisture,
     ScheduleMildness Mildness, string Owner, bool OwnerShares, bool NeverKiln, string? MatchedSet, DateOnly AvailableFrom, Temperature? HeatedTo,
-    IReadOnlyList<DryingTime> DryingTimes, decimal GainWhenDry);
+    IReadOnlyList<DryingTime> DryingTimes, decimal GainWhenDry, decimal WaitingMoneyPerDay);

@@ -3,7 +3,7 @@ namespace Boardwright.Planning;
 /// <summary>What a plan is worth, in cents, compared level by level: first lateness, then risk, then cost.</summary>
 /// <param name="LateCents">Days late of each order times what a day late counts.</param>
 /// <param name="RiskCents">The same with drying times that are enough nine times in ten.</param>
-/// <param name="CostCents">Kiln-days, fuel, heat taken from the shop and substitute wood, less the gain in value of the wood dried; may be negative.</param>
+/// <param name="CostCents">Kiln-days, fuel, heat taken from the shop, substitute wood and waiting, less the gain in value of the wood dried; may be negative.</param>
 public readonly record struct PlanScore(long LateCents, long RiskCents, long CostCents) : IComparable<PlanScore>
 {
     /// <inheritdoc/>

@@ -77,6 +77,11 @@ internal static class Scoring
         }
 
         var demand = DemandTenths(tables, charges);
+        for (var s = 0; s < tables.Stacks.Length; s++)
+        {
+            cost += tables.Stacks[s].WaitCentsPerDay * Math.Min(tables.Calendar.Days, chargeOfStack[s] is { } charge ? tables.Calendar.DayOf(charge.Unload) : tables.Calendar.Days);
+        }
+
         cost += tables.ShortCents * demand.Select((tenths, period) => (long)Math.Max(0, tenths - tables.SpareTenths[period])).Sum();
         return new(late, risk, cost);
     }

@@ -14,6 +14,7 @@ internal sealed class StackTable
         AvailableDay = Math.Max(0, calendar.DayNumber(stack.AvailableFrom));
         AvailableStep = AvailableDay * calendar.StepsPerDay;
         GainCents = Cents.Of(stack.GainWhenDry);
+        WaitCentsPerDay = Cents.Of(stack.WaitingMoneyPerDay);
         Uses = [.. kilns.Select(kiln => started ? null : Use(stack, kiln, calendar))];
     }
 
@@ -30,6 +31,8 @@ internal sealed class StackTable
     public int AvailableStep { get; }
 
     public long GainCents { get; }
+
+    public long WaitCentsPerDay { get; }
 
     /// <summary>One for each kiln; null where the kiln is closed to this stack.</summary>
     public KilnUse?[] Uses { get; }

@@ -43,8 +43,9 @@ internal sealed record TimedCharge(
     public static TimedCharge Standing(PlanTables tables, int kiln, int[] stacks, int unload)
     {
         var k = tables.Kilns[kiln];
+        var end = unload == tables.Calendar.Steps ? unload : unload + k.Unloading; // left standing at the plan's end
         return new(
-            kiln, stacks, true, 0, 0, 0, 0, k.StartedDry, k.StartedDryMost, unload, unload + k.Unloading,
+            kiln, stacks, true, 0, 0, 0, 0, k.StartedDry, k.StartedDryMost, unload, end,
             tables.UnloadFrom(kiln, Math.Max(unload, k.StartedDryMost)), 0, k.StartedRunTenths);
     }
 

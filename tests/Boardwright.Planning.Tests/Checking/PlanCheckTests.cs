@@ -44,6 +44,7 @@ public sealed class PlanCheckTests
         { "before the stack can be had", PlanFaultKind.TooEarly, Alone("K1", "S-13") },
         { "unloaded wet", PlanFaultKind.NotDry, With(1, c => c with { UnloadStep = 104 }) },
         { "started charge unloaded wet", PlanFaultKind.NotDry, With(0, c => c with { UnloadStep = 59 }) },
+        { "served from a charge left standing", PlanFaultKind.WrongWood, With(0, c => c with { UnloadStep = 14 * 24 }) },
         { "sold twice", PlanFaultKind.Oversold, Serving("O-1", "S-1", 200) },
         { "wood the order may not have", PlanFaultKind.WrongWood, Serving("O-1", "S-14", 10) },
         { "kiln-dried wood from the yard", PlanFaultKind.WrongWood, Serving("O-4", "S-14", 90) },

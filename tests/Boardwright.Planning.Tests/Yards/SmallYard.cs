@@ -50,7 +50,7 @@ internal static class SmallYard
 
     public static Stack Stack(string id) => new(
         id, "hardwood", Length.FromInches(1), Length.FromFeet(12), BoardFeet.From(500), BoardFeet.From(500), BoardFeet.From(450), MoistureContent.FromPercent(18),
-        new(8, 4), "mill", false, false, null, Monday, null, [Drying("conventional", 72, 90), Drying("vacuum", 48, 60)], 40m);
+        new(8, 4), "mill", false, false, null, Monday, null, [Drying("conventional", 72, 90), Drying("vacuum", 48, 60)], 40m, 0.5m);
 
     public static DryingTime Drying(string kind, double half, double most) => new(
         kind, [Elapsed.FromHours(half), Elapsed.FromHours(half), Elapsed.FromHours(half - 2)], [Elapsed.FromHours(most), Elapsed.FromHours(most), Elapsed.FromHours(most - 2)],

@@ -59,7 +59,7 @@ internal static class TinyYards
         BoardFeet.From(300), BoardFeet.From(200 + 50 * chance.NextIndex(7)), BoardFeet.From(150 + 50 * chance.NextIndex(5)), MoistureContent.FromPercent(14 + chance.NextIndex(18)),
         new(6 + chance.NextIndex(5), 2 + chance.NextIndex(3)), chance.NextIndex(5) == 0 ? "a customer" : "mill", chance.NextIndex(2) == 0, chance.NextIndex(8) == 0, null,
         SmallYard.Monday.AddDays(chance.NextIndex(2)), chance.NextIndex(6) == 0 ? Temperature.FromCelsius(56) : null,
-        [Drying(chance, "conventional"), .. chance.NextIndex(2) == 0 ? new[] { Drying(chance, "vacuum") } : []], chance.NextIndex(120));
+        [Drying(chance, "conventional"), .. chance.NextIndex(2) == 0 ? new[] { Drying(chance, "vacuum") } : []], chance.NextIndex(120), 0.1m * chance.NextIndex(10));
 
     private static DryingTime Drying(RandomSequence chance, string kind)
     {

@@ -1,0 +1,20 @@
+namespace Boardwright.Planning.Solver;
+
+/// <summary>How long and how hard the solver may work.</summary>
+/// <param name="Seconds">Wall-clock seconds in all.</param>
+/// <param name="Workers">Threads; best as many as the machine has cores.</param>
+/// <param name="RepeatableWork">
+/// Null: the wall clock ends the search and two runs may differ. A number: an amount of work for each level, in the solver's own
+/// deterministic time, after which the search ends; two runs then give the same plan if <paramref name="Seconds"/> is not reached.
+/// </param>
+/// <param name="Seed">Seed of the search.</param>
+public sealed record SolverLimits(double Seconds, int Workers, double? RepeatableWork = null, int Seed = 1)
+{
+    internal string Parameters(double seconds)
+    {
+        var common = FormattableString.Invariant($"max_time_in_seconds:{seconds},num_workers:{Workers},random_seed:{Seed}");
+        return RepeatableWork is { } work
+            ? FormattableString.Invariant($"{common},interleave_search:true,max_deterministic_time:{work}")
+            : common;
+    }
+}

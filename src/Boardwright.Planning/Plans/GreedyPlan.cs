@@ -1,0 +1,203 @@
+namespace Boardwright.Planning;
+
+/// <summary>A plan made in one pass: the most pressing order first, each charge as early as it can be; then stock rides where there is room.</summary>
+/// <remarks>Breaks no rule and is far from best: where the solver starts from.</remarks>
+internal sealed class GreedyPlan
+{
+    private readonly PlanTables tables;
+    private readonly List<TimedCharge> charges = [];
+    private readonly List<StepRange> works = [];
+    private readonly int[] yieldLeft;
+    private readonly int[] chosen;
+    private readonly bool[] keptAsItStands;
+
+    private GreedyPlan(PlanTables tables)
+    {
+        this.tables = tables;
+        yieldLeft = [.. tables.Stacks.Select(stack => stack.YieldTenths)];
+        chosen = [.. tables.Orders.Select(_ => -1)];
+        keptAsItStands = new bool[tables.Stacks.Length];
+    }
+
+    public static Plan Build(PlanTables tables)
+    {
+        var greedy = new GreedyPlan(tables);
+        greedy.EmptyStanding();
+        var pressing = Enumerable.Range(0, tables.Orders.Length).OrderBy(o => tables.Orders[o].DueDay).ThenByDescending(o => tables.Orders[o].CentsPerDay).ToList();
+        pressing.ForEach(greedy.Serve);
+        greedy.FillWithStock();
+        return PlanBuilder.Build(tables, greedy.charges, greedy.chosen);
+    }
+
+    private void EmptyStanding()
+    {
+        for (var k = 0; k < tables.Kilns.Length; k++)
+        {
+            if (tables.Kilns[k].Started is { } started)
+            {
+                var stacks = Enumerable.Range(0, tables.Stacks.Length).Where(s => started.Stacks.Contains(tables.Stacks[s].Stack.Id)).ToArray();
+                var unload = tables.Kilns[k].UnloadStarts.Where(step => step >= tables.Kilns[k].StartedDry && CrewFree(new(step, step + tables.Kilns[k].Unloading)));
+                Add(TimedCharge.Standing(tables, k, stacks, unload.FirstOrDefault(tables.Calendar.Steps)));
+            }
+        }
+    }
+
+    private void Serve(int index)
+    {
+        var order = tables.Orders[index];
+        var bits = 0;
+        var need = order.QuantityTenths;
+        for (var w = 0; w < order.Wood.Length && need > 0; w++)
+        {
+            var wood = order.Wood[w];
+            if (yieldLeft[wood.Stack] > 0 && Obtain(wood))
+            {
+                need -= Math.Min(need, yieldLeft[wood.Stack]);
+                bits |= 1 << w;
+            }
+        }
+
+        if (need > 0)
+        {
+            return; // what was dried for it stays dried, as stock
+        }
+
+        chosen[index] = bits;
+        need = order.QuantityTenths;
+        for (var w = 0; w < order.Wood.Length; w++)
+        {
+            if ((bits >> w & 1) != 0)
+            {
+                var taken = Math.Min(need, yieldLeft[order.Wood[w].Stack]);
+                yieldLeft[order.Wood[w].Stack] -= taken;
+                keptAsItStands[order.Wood[w].Stack] |= !order.Wood[w].Kilned;
+                need -= taken;
+            }
+        }
+    }
+
+    /// <summary>Sees that the wood is there in the state asked; dries it if need be.</summary>
+    private bool Obtain(OrderWoodTable wood)
+    {
+        var charge = charges.FirstOrDefault(c => c.Stacks.Contains(wood.Stack));
+        if (charge is not null)
+        {
+            return wood.Kilned && charge.Unload < tables.Calendar.Steps;
+        }
+
+        var set = WithItsSet(wood.Stack);
+        return !wood.Kilned ? set.Length == 1 : !set.Any(s => keptAsItStands[s]) && (Ride(wood.Stack) || Dry(set));
+    }
+
+    private int[] WithItsSet(int stack) => tables.Stacks[stack].Stack.MatchedSet is not { } set ? [stack]
+        : [.. Enumerable.Range(0, tables.Stacks.Length).Where(s => tables.Stacks[s].Stack.MatchedSet == set)];
+
+    private bool Dry(int[] stacks)
+    {
+        var first = Enumerable.Range(0, tables.Kilns.Length).Select(kiln => First(kiln, stacks)).Where(charge => charge is not null).MinBy(charge => charge!.UnloadEnd);
+        if (first is not null)
+        {
+            Add(first);
+        }
+
+        return first is not null;
+    }
+
+    private TimedCharge? First(int kiln, int[] stacks)
+    {
+        var k = tables.Kilns[kiln];
+        var free = charges.Where(c => c.Kiln == kiln).Select(c => c.UnloadEnd).DefaultIfEmpty(0).Max();
+        if (!Fits(kiln, stacks))
+        {
+            return null;
+        }
+
+        foreach (var load in k.LoadStarts.Where(step => step >= free && stacks.All(s => step >= tables.Stacks[s].AvailableStep) && CrewFree(new(step, step + k.Loading))))
+        {
+            for (var warmUp = 0; warmUp < k.WarmSteps.Length; warmUp++)
+            {
+                var dry = TimedCharge.Begun(tables, kiln, stacks, warmUp, load, 0).Dry;
+                var unload = k.UnloadStarts.Where(step => step >= dry && CrewFree(new(step, step + k.Unloading))).FirstOrDefault(-1);
+                var charge = unload < 0 ? null : TimedCharge.Begun(tables, kiln, stacks, warmUp, load, unload);
+                if (charge is not null && !k.Kiln.Outages.Any(new StepRange(load, charge.UnloadEnd).Touches) && HeatAllows(charge, null))
+                {
+                    return charge;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Joins a charge that is planned already, without making it longer.</summary>
+    private bool Ride(int stack)
+    {
+        if (WithItsSet(stack).Length > 1)
+        {
+            return false;
+        }
+
+        for (var c = 0; c < charges.Count; c++)
+        {
+            var charge = charges[c];
+            var all = charge.Stacks.Append(stack).ToArray();
+            if (charge.Started || charge.Load < tables.Stacks[stack].AvailableStep || !Fits(charge.Kiln, all))
+            {
+                continue;
+            }
+
+            var longer = TimedCharge.Begun(tables, charge.Kiln, all, charge.WarmUp, charge.Load, charge.Unload);
+            if (longer.Dry <= charge.Unload && HeatAllows(longer, charge))
+            {
+                charges[c] = longer;
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void FillWithStock()
+    {
+        foreach (var stack in Enumerable.Range(0, tables.Stacks.Length).Where(s => tables.Stacks[s].GainCents > 0).OrderByDescending(s => tables.Stacks[s].GainCents))
+        {
+            if (!keptAsItStands[stack] && !charges.Any(c => c.Stacks.Contains(stack)))
+            {
+                Ride(stack);
+            }
+        }
+    }
+
+    private bool Fits(int kiln, int[] stacks)
+    {
+        var k = tables.Kilns[kiln];
+        return stacks.All(s => tables.Stacks[s].Uses[kiln] is not null)
+            && stacks.Sum(s => tables.Stacks[s].LoadTenths) <= k.CapacityTenths
+            && stacks.All(a => stacks.All(b => a == b || tables.Together[a, b]));
+    }
+
+    private bool CrewFree(StepRange work) => works.Append(work).All(start =>
+        works.Append(work).Count(other => other.From <= start.From && start.From < other.To) <= tables.Calendar.KilnsAtOnce);
+
+    private bool HeatAllows(TimedCharge charge, TimedCharge? instead)
+    {
+        var kiln = tables.Kilns[charge.Kiln];
+        var demand = Scoring.DemandTenths(tables, [.. charges.Where(c => c != instead), charge]);
+        return kiln.HoldMostTenths + Math.Max(charge.WarmTenths, charge.RunTenths) <= kiln.CoilTenths
+            && !demand.Where((tenths, period) => tenths - tables.SpareTenths[period] > tables.ShortMostTenths[period]).Any();
+    }
+
+    private void Add(TimedCharge charge)
+    {
+        charges.Add(charge);
+        if (!charge.Started)
+        {
+            works.Add(new(charge.Load, charge.LoadEnd));
+        }
+
+        if (charge.Unload < tables.Calendar.Steps)
+        {
+            works.Add(new(charge.Unload, charge.UnloadEnd));
+        }
+    }
+}
