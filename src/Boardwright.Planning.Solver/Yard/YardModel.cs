@@ -98,10 +98,23 @@ internal sealed partial class YardModel
         var loadEnd = load + k.Loading;
         var slot = new ChargeSlot
         {
-            Kiln = kiln, Standing = false, Used = used, Emptied = used, Load = load, Warm = warm, Half = half, Most = most, Unload = unload,
-            LoadDay = DayOf(load, name), UnloadDay = DayOf(unload, name),
-            UnloadMost = UnloadMost(k, uses.Max(use => use.Most.Max()) + k.WarmSteps.Max(), name, out var mostDay), UnloadMostDay = mostDay,
-            LoadEnd = loadEnd, WarmEnd = loadEnd + warmSteps, Dry = loadEnd + warmSteps + half, DryMost = loadEnd + warmSteps + most,
+            Kiln = kiln,
+            Standing = false,
+            Used = used,
+            Emptied = used,
+            Load = load,
+            Warm = warm,
+            Half = half,
+            Most = most,
+            Unload = unload,
+            LoadDay = DayOf(load, name),
+            UnloadDay = DayOf(unload, name),
+            UnloadMost = UnloadMost(k, uses.Max(use => use.Most.Max()) + k.WarmSteps.Max(), name, out var mostDay),
+            UnloadMostDay = mostDay,
+            LoadEnd = loadEnd,
+            WarmEnd = loadEnd + warmSteps,
+            Dry = loadEnd + warmSteps + half,
+            DryMost = loadEnd + warmSteps + most,
             UnloadEnd = unload + k.Unloading,
             Stand = Model.NewIntVar(0, Steps, $"{name} stands"),
             Has = [.. tables.Stacks.Select(s => s.Uses[kiln] is null ? null : Model.NewBoolVar($"{name} has {s.Stack.Id}"))],
@@ -129,10 +142,26 @@ internal sealed partial class YardModel
         var zero = Model.NewConstant(0);
         var slot = new ChargeSlot
         {
-            Kiln = kiln, Standing = true, Used = emptied, Emptied = emptied, Load = zero, LoadDay = zero, Warm = [], Half = zero, Most = zero, Unload = unload,
-            UnloadDay = DayOf(unload, name), UnloadMost = UnloadMost(k, k.StartedDryMost, name, out var mostDay), UnloadMostDay = mostDay,
-            LoadEnd = zero, WarmEnd = zero, Dry = LinearExpr.Constant(k.StartedDry), DryMost = LinearExpr.Constant(k.StartedDryMost),
-            UnloadEnd = unload + emptied * k.Unloading, Stand = zero, Has = [.. tables.Stacks.Select(_ => (BoolVar?)null)],
+            Kiln = kiln,
+            Standing = true,
+            Used = emptied,
+            Emptied = emptied,
+            Load = zero,
+            LoadDay = zero,
+            Warm = [],
+            Half = zero,
+            Most = zero,
+            Unload = unload,
+            UnloadDay = DayOf(unload, name),
+            UnloadMost = UnloadMost(k, k.StartedDryMost, name, out var mostDay),
+            UnloadMostDay = mostDay,
+            LoadEnd = zero,
+            WarmEnd = zero,
+            Dry = LinearExpr.Constant(k.StartedDry),
+            DryMost = LinearExpr.Constant(k.StartedDryMost),
+            UnloadEnd = unload + emptied * k.Unloading,
+            Stand = zero,
+            Has = [.. tables.Stacks.Select(_ => (BoolVar?)null)],
         };
         Model.Add(slot.UnloadMost >= slot.DryMost).OnlyEnforceIf(emptied);
         Model.Add(slot.UnloadMost >= unload).OnlyEnforceIf(emptied);

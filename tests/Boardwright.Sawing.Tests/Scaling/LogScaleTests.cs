@@ -96,7 +96,8 @@ public sealed class LogScaleTests
     {
         var log = new MeasuredLog(Expect.Inches(diameter), Expect.Feet(length))
         {
-            Sweep = Expect.Inches(sweep), Defects = [new LogDefect.LostLength(Expect.Feet(length * part)), new LogDefect.SapRot(Expect.Inches(1))],
+            Sweep = Expect.Inches(sweep),
+            Defects = [new LogDefect.LostLength(Expect.Feet(length * part)), new LogDefect.SapRot(Expect.Inches(1))],
         };
 
         var scaled = Expect.Done(LogScale.Of(LogRule.Scribner, log));

@@ -27,7 +27,8 @@ public static class SampleDrawings
         }), new("L-033", "unknown", 22, 22) { Unproven = true }];
 
     public static StackSideDrawing Stack { get; } = new("S-07", "black cherry",
-        [12, 14, 12, 12, 14, 14, 14, 14, 14, 12, 11.8, 14, 12, 14, 14, 10, 12, 14, 14], 1.125, StackCover.Shed) { Place = "shed B" };
+        [12, 14, 12, 12, 14, 14, 14, 14, 14, 12, 11.8, 14, 12, 14, 14, 10, 12, 14, 14], 1.125, StackCover.Shed)
+    { Place = "shed B" };
 
     public static StackSideDrawing Boule { get; } = new("S-19", "American elm", [12.5, 12.5, 12.5, 12.5, 12.5], 2.625, StackCover.PileCover) { LiveEdge = true, Place = "row 2" };
 
@@ -37,7 +38,8 @@ public static class SampleDrawings
     };
 
     public static KilnDoorDrawing Mixed { get; } = new("K2",
-        [new("S-07", "black cherry", 8, 1.125), new("S-01", "white ash", 8, 1.125), new("S-05", "sugar maple", 3, 1.375), new("S-16", "hackberry", 5, 1.625)]) { PlacesWide = 2 };
+        [new("S-07", "black cherry", 8, 1.125), new("S-01", "white ash", 8, 1.125), new("S-05", "sugar maple", 3, 1.375), new("S-16", "hackberry", 5, 1.625)])
+    { PlacesWide = 2 };
 
     public static KilnDoorDrawing Vessel { get; } = new("K3", [new("V-19", "black cherry", 7, 2.625)]) { Vacuum = true, Samples = [new("gauge", "16.0", .5, .45, true)] };
 
@@ -46,7 +48,9 @@ public static class SampleDrawings
     public static PackEndDrawing Pack { get; } = new("P-118", "black cherry",
         [7.25, 5.5, 8.75, 6, 9.5, 4.75, 6.5, 10.25, 5, 7.75, 8, 6.25, 5.5, 11, 4.5, 7, 9, 6.75, 5.25, 8.5, 7.5, 6, 4.25, 9.25, 8.25, 5.5, 7.25, 6.5, 10])
     {
-        EnteringInches = 4.75, TierInches = 40.5, Marked = new HashSet<int> { 9, 14 },
+        EnteringInches = 4.75,
+        TierInches = 40.5,
+        Marked = new HashSet<int> { 9, 14 },
     };
 
     public static DryingCurveDrawing Drying { get; } = new("stack S-07", new(2026, 5, 28), new(2027, 1, 20), Today)
@@ -63,7 +67,9 @@ public static class SampleDrawings
         Past = [[.. Enumerable.Range(0, 13).Select(day => (Day: day, Value: 24.1 - (day * 1.0))).Select(point => new MoisturePoint(new DateTime(2026, 10, 21).AddDays(point.Day), point.Value - 1.8, point.Value, point.Value + 2.2))]],
         Ahead = [.. Enumerable.Range(0, 12).Select(day => (Day: day, Value: 7 + (5.1 * Math.Exp(-day / 5.0)))).Select(point => new MoisturePoint(Today.AddDays(point.Day), Math.Max(6.2, point.Value - 1.6), point.Value, point.Value + 1.8))],
         Air = [(new(2026, 10, 21), 13), (new(2026, 10, 24), 13), (new(2026, 10, 24), 10.5), (new(2026, 10, 27), 10.5), (new(2026, 10, 27), 7.6), (new(2026, 10, 29), 7.6), (new(2026, 10, 29), 6.4), (new(2026, 11, 2), 6.4), (new(2026, 11, 2), 5.4), (new(2026, 11, 16), 5.4)],
-        AirWords = "what the kiln’s air holds", AheadWords = "ahead", TargetPercent = 7,
+        AirWords = "what the kiln’s air holds",
+        AheadWords = "ahead",
+        TargetPercent = 7,
         Readings = [new(new(2026, 10, 24), 21.2), new(new(2026, 10, 27), 18.4), new(new(2026, 10, 29), 16.5), new(new(2026, 10, 31), 14.4), new(Today, 12.1)],
     };
 
@@ -83,17 +89,21 @@ public static class SampleDrawings
     ])
     {
         Air = [(0, 20), (6, 19), (12, 15), (18, 14), (24, 18), (30, 20), (36, 18), (42, 15), (48, 14), (54, 18), (60, 20), (66, 18), (72, 17), (84, 18)],
-        DemouldHour = 60, GelShare = .577,
+        DemouldHour = 60,
+        GelShare = .577,
     };
 
     public static MouldDrawing River { get; } = new("T-1", MouldShape.Rectangle(1000, 420), "hackberry",
-        [new(1000, [150, 138, 160, 171, 149], true, "1"), new(1000, [132, 145, 128, 119, 140], false, "2")]) { ResinWords = "5.91 L, 40 mm deep" };
+        [new(1000, [150, 138, 160, 171, 149], true, "1"), new(1000, [132, 145, 128, 119, 140], false, "2")])
+    { ResinWords = "5.91 L, 40 mm deep" };
 
     public static MouldDrawing Hexagon { get; } = new("T-6", MouldShape.Hexagon(300), "sycamore",
-        [new(560, [118, 149, 171, 152, 120], true, "1"), new(540, [96, 122, 137, 119, 93], false, "2")]) { ResinWords = "3.79 L" };
+        [new(560, [118, 149, 171, 152, 120], true, "1"), new(540, [96, 122, 137, 119, 93], false, "2")])
+    { ResinWords = "3.79 L" };
 
     public static MouldDrawing Round { get; } = new("T-7", MouldShape.Circle(560), "black cherry",
-        [new(430, [135, 168, 177, 160, 129], true, "1"), new(300, [84, 101, 97, 90, 78], false, "2")]) { ResinWords = "6.39 L" };
+        [new(430, [135, 168, 177, 160, 129], true, "1"), new(300, [84, 101, 97, 90, 78], false, "2")])
+    { ResinWords = "6.39 L" };
 
     private static IEnumerable<LogPiece> Level() =>
         Enumerable.Range(0, 6).SelectMany(index =>
