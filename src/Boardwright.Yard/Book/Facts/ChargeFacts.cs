@@ -13,7 +13,7 @@ public sealed record SampleCut(string Charge, string Sample, IReadOnlyList<Secti
 public sealed record SampleWeighed(string Charge, string Sample, double WeightG) : Fact;
 
 /// <summary>A sample board lost wood. With the weight after it its dry weight is scaled; without it the sample is retired.</summary>
-public sealed record SampleDamaged(string Charge, string Sample, double BeforeG, double? AfterG, string? Note = null) : Fact;
+public sealed record SampleDamaged(string Charge, string Sample, double BeforeG, double? AfterG = null, string? Note = null) : Fact;
 
 /// <summary>The controller was set.</summary>
 public sealed record SettingsChanged(string Charge, double DryBulbC, double WetBulbC, string? Note = null) : Fact;
@@ -34,7 +34,7 @@ public enum InterruptionCause
 
 /// <summary>A gap in a charge: the drying clock stands still, nothing is interpolated over it.</summary>
 public sealed record Interrupted(
-    string Charge, InterruptionCause Cause, DateTime From, DateTime? To, double? DryBulbLowestC = null, bool? DoorsShut = null, bool? VentsShut = null, bool? FansRan = null,
+    string Charge, InterruptionCause Cause, DateTime From, DateTime? To = null, double? DryBulbLowestC = null, bool? DoorsShut = null, bool? VentsShut = null, bool? FansRan = null,
     string? Note = null) : Fact;
 
 /// <summary>Heat treatment of a charge: the lowest core temperature held, for how long, by the coldest probe.</summary>

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Boardwright.Yard.Book.Facts;
 
 public enum KilnType
@@ -10,7 +12,7 @@ public enum KilnType
 /// <summary>A kiln, its room, its limits, its heat and what running it takes.</summary>
 /// <remarks>Capacity is in 4/4 on 3/4 in stickers. Heat is a hot-water coil's at its water temperature, or the radio frequency output at the platen.</remarks>
 public sealed record KilnInstalled(
-    string Kiln, KilnType Type, double CapacityBf, double PieceLengthMaxM, double DryBulbMaxC, double HeatKw, double? HeatAtWaterC,
+    string Kiln, KilnType Type, double CapacityBf, double PieceLengthMaxM, double DryBulbMaxC, double HeatKw, [property: JsonIgnore(Condition = JsonIgnoreCondition.Never)] double? HeatAtWaterC,
     int StackPlaces, double PlaceWidthMm, double PlaceLengthM, double PlaceHeightMm, double FillOfLayers,
     double LoadHours, double UnloadHours, double FansKw, decimal FixedPerDayMoney, IReadOnlyList<HoldingHeat> HoldingHeat, string? Note = null) : SetupFact;
 

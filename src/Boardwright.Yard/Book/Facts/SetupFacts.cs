@@ -34,4 +34,4 @@ public sealed record Band(double Low, double Likely, double High);
 public sealed record DamageDaysSet(string StainGroup, DamageDays Below4C, DamageDays From4To15C, DamageDays Above15C) : SetupFact;
 
 /// <summary>Days before each kind of damage.</summary>
-public sealed record DamageDays(int? StainDays, int? BorerDays, int? EndCheckDays);
+public sealed record DamageDays(int? StainDays = null, int? BorerDays = null, int? EndCheckDays = null);

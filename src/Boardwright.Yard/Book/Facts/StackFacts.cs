@@ -32,7 +32,7 @@ public sealed record StackTakenFrom(string Stack, double Bf, int? Pieces = null,
 public sealed record StackCounted(string Stack, double Bf, int? Pieces = null) : Fact;
 
 /// <summary>What a stack is kept for, and whether it must stay out of every kiln.</summary>
-public sealed record StackReserved(string Stack, string? ReservedFor, bool NeverKiln = false) : Fact;
+public sealed record StackReserved(string Stack, string? ReservedFor = null, bool NeverKiln = false) : Fact;
 
 /// <summary>Boards of a stack were planed into another.</summary>
 public sealed record StackDressed(
