@@ -20,8 +20,8 @@ public static class BoilerSheet
     public static IReadOnlyList<HeatDay> Days(YardState state, int count)
     {
         ArgumentNullException.ThrowIfNull(state);
-        var perKelvin = state.Setting("shop_kw_per_kelvin") ?? ShopKwPerKelvin;
-        var baseC = state.Setting("shop_base_c") ?? ShopBaseC;
+        var perKelvin = state.Setting("shop_heat") ?? ShopKwPerKelvin;
+        var baseC = state.Setting("shop_heat_below") ?? ShopBaseC;
         return [.. Enumerable.Range(0, count).Select(state.Today.AddDays).Select(day =>
         {
             var weather = state.Weather.GetValueOrDefault(day);

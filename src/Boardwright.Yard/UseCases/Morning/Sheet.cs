@@ -137,7 +137,7 @@ public static class MorningSheet
     {
         foreach (var log in state.Logs.Values.Where(log => !log.IsSawn && log.MetalScan is MetalScan.NotScanned or MetalScan.FenceLineNotScanned or MetalScan.HitsNotDug))
         {
-            yield return new(log.Tag, "Scan for metal before it goes on the mill.", $"{log.Species}, {log.Source}; a strike costs a blade.", "45", "money a strike", $"/logs/{log.Tag}", 16m, "Bram");
+            yield return new(log.Tag, "Scan for metal before it goes on the mill.", $"{log.Species}, {log.Source}; a strike costs a blade.", Text(state.Setting("metal_strike"), "0"), "money a strike", $"/logs/{log.Tag}", 16m, "Bram");
         }
     }
 
