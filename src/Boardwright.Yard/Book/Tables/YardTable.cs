@@ -7,7 +7,7 @@ using Boardwright.Yard.Commands;
 namespace Boardwright.Yard.Book.Tables;
 
 /// <summary>One kind of plain table: its name, the columns it needs, and how its rows become facts.</summary>
-/// <param name="Name">File name without .csv; logs-2025.csv is a table of logs too.</param>
+/// <param name="Name">File name without .csv; logs.2025.csv is a table of logs too.</param>
 /// <param name="Needed">Columns that must be there; those of sizes may end in another unit and are asked for in the row.</param>
 /// <param name="Key">Rows with the same key are one fact; null where every row is its own.</param>
 /// <param name="Facts">Facts of a row, or of rows with one key.</param>

@@ -5,12 +5,11 @@ public static class YardTables
 {
     public static IReadOnlyList<YardTable> All { get; } = [.. SetupTables.All, .. WoodTables.All, .. KilnTables.All, .. OrderTables.All, .. CastingTables.All];
 
-    /// <summary>The table of a file by its name: logs.csv and logs-2025.csv are logs. Null for a file that is none of ours.</summary>
+    /// <summary>The table of a file by its name: logs.csv and logs.2025.csv are logs. Null for a file that is none of ours.</summary>
     public static YardTable? For(string file)
     {
-        var stem = Path.GetFileNameWithoutExtension(file);
-        return All.FirstOrDefault(table => table.Name == stem)
-            ?? All.Where(table => stem.StartsWith(table.Name + "-", StringComparison.Ordinal)).MaxBy(table => table.Name.Length);
+        var name = Path.GetFileName(file).Split('.')[0];
+        return All.FirstOrDefault(table => table.Name == name);
     }
 
     /// <summary>Where a table stands in the order of reading.</summary>

@@ -13,14 +13,14 @@ public static partial class DemoYard
     private const string SeasonWeather = "season-weather.csv";
 
     /// <summary>One line of the season.</summary>
-    /// <param name="Event">Its number among the told events, E-01 to E-20; none for the ordinary work between them.</param>
     /// <param name="HappenedAt">When.</param>
     /// <param name="By">Who writes it.</param>
+    /// <param name="Event">Its number among the told events, E-01 to E-20; none for the ordinary work between them.</param>
     /// <param name="Fact">What happened.</param>
     /// <param name="ChoosesTallyOf">Instead of a fact: a tally of this pack is chosen, the one its person made.</param>
     /// <param name="TalliedBy">Who made the tally chosen.</param>
     /// <param name="Id">Given by a phone.</param>
-    public sealed record SeasonLine(string? Event, DateTime HappenedAt, string By, Fact? Fact = null, string? ChoosesTallyOf = null, string? TalliedBy = null, Guid? Id = null)
+    public sealed record SeasonLine(DateTime HappenedAt, string By, string? Event = null, Fact? Fact = null, string? ChoosesTallyOf = null, string? TalliedBy = null, Guid? Id = null)
     {
         internal NewEntry? Entry => Fact is null ? null : new(By, Fact, HappenedAt, Id: Id);
     }
