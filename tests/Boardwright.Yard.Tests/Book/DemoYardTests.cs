@@ -8,8 +8,8 @@ namespace Boardwright.Yard.Tests.Book;
 /// <summary>The demonstration yard, all of it invented: its tables must fill the book without one misfit and add up to what the scenario says.</summary>
 public sealed class DemoYardTests
 {
-    private static readonly string Folder = Repository.PathOf("demo");
-    private static readonly Lazy<YardState> Loaded = new(() => Filled(null).State);
+    private static readonly string Folder = DemonstrationBook.Folder;
+    private static readonly Lazy<YardState> Loaded = new(() => DemonstrationBook.Yard);
 
     [Fact]
     public void Demonstration_fills_an_empty_book_without_a_misfit()

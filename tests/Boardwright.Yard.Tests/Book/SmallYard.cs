@@ -1,4 +1,5 @@
 using Boardwright.Quantities;
+using Boardwright.Testing;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
 
@@ -52,13 +53,4 @@ internal sealed class SmallYard
         Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(Book.Write(entries)).Reasons;
 
     public Refusal Refused(Fact fact) => Refused(new NewEntry("Pell", fact))[0];
-}
-
-internal sealed class StandingClock(DateTime local) : TimeProvider
-{
-    public DateTime Local { get; set; } = local;
-
-    public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
-
-    public override DateTimeOffset GetUtcNow() => new(Local, TimeSpan.Zero);
 }

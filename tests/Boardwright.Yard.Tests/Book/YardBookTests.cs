@@ -1,4 +1,5 @@
 using Boardwright.Quantities;
+using Boardwright.Testing;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
 
