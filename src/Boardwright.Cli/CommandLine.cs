@@ -6,6 +6,8 @@ namespace Boardwright.Cli;
 /// <summary>Finds the command that the first words name and runs it on the rest.</summary>
 public static class CommandLine
 {
+    private static readonly string[] Apart = ["serve", "batch"];
+
     public static Outcome<object> Run(ReadOnlySpan<string> words, IAskHost host)
     {
         if (words.Length > 1 && CommandCatalogue.Find($"{words[0]} {words[1]}") is { } two)
@@ -13,16 +15,28 @@ public static class CommandLine
             return Invocation.Read(two, words[2..], host).Then(two.Run);
         }
 
-        return words.Length > 0 && CommandCatalogue.Find(words[0]) is { } one
-            ? Invocation.Read(one, words[1..], host).Then(one.Run)
-            : Unknown(words);
+        if (words.Length > 1 && NotYet.Why($"{words[0]} {words[1]}") is { } later)
+        {
+            return new Outcome<object>.NoAnswer(later);
+        }
+
+        if (words.Length > 0 && CommandCatalogue.Find(words[0]) is { } one)
+        {
+            return Invocation.Read(one, words[1..], host).Then(one.Run);
+        }
+
+        return words.Length > 0 && NotYet.Why(words[0]) is { } why ? new Outcome<object>.NoAnswer(why) : Unknown(words);
     }
 
+    /// <summary>Words that are no command, with the nearest one first.</summary>
     public static Refusal Unknown(ReadOnlySpan<string> words)
     {
         var noun = words.Length > 0 ? words[0] : "";
-        var verbs = CommandCatalogue.All.Where(command => command.Noun == noun).Select(command => command.Words).ToList();
-        var accepted = verbs.Count > 0 ? verbs : [.. CommandCatalogue.All.Select(command => command.Noun).Distinct()];
-        return new("command", string.Join(' ', words[..Math.Min(2, words.Length)].ToArray()), $"{string.Join(", ", accepted)} (see --help)");
+        List<string> all = [.. CommandCatalogue.All.Select(command => command.Words), .. NotYet.Words, .. Apart];
+        var ofNoun = all.Where(known => known.StartsWith(noun + " ", StringComparison.Ordinal)).ToList();
+        var given = string.Join(' ', words[..Math.Min(2, words.Length)].ToArray().TakeWhile(word => !word.StartsWith("--", StringComparison.Ordinal)));
+        var accepted = ofNoun.Count > 0 ? ofNoun : [.. all.Select(known => known.Split(' ')[0]).Distinct()];
+        var near = NearestWord.Of(given, ofNoun.Count > 0 ? ofNoun : all) ?? NearestWord.Of(noun, accepted);
+        return new("command", given, near is null ? $"{string.Join(", ", accepted)} (see --help)" : $"{near}? Otherwise: {string.Join(", ", accepted.Where(known => known != near))} (see --help)");
     }
 }

@@ -1,7 +1,7 @@
-using Boardwright.Storage.Postgres;
-using Boardwright.Storage.Sqlite;
+using Boardwright.Quantities;
 using Boardwright.Web.Hosting;
 using Boardwright.Yard.Book;
+using Boardwright.Yard.Commands;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 
@@ -10,13 +10,28 @@ namespace Boardwright.Cli;
 /// <summary>Serves a book to the phones and desks of the yard, on this machine's own address only.</summary>
 public static class Serve
 {
-    public static int Run(ServeOptions options, TextWriter output)
+    public static int Run(ServeOptions options, TextWriter output, TextWriter error)
     {
         ArgumentNullException.ThrowIfNull(options);
         ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(error);
         Directory.CreateDirectory(options.DataFolder);
-        var book = OpenBook(options, output);
+        return OpenBook(options, output) switch
+        {
+            Outcome<YardBook>.Done(var book) => Pages(options, book, output),
+            Outcome<YardBook>.Refused(var reasons) => Refused(reasons, error),
+            _ => throw new InvalidOperationException("A book is opened or refused."),
+        };
+    }
 
+    private static int Refused(IReadOnlyList<Refusal> reasons, TextWriter error)
+    {
+        error.WriteLine(string.Join("; ", reasons));
+        return ExitCode.Refused;
+    }
+
+    private static int Pages(ServeOptions options, YardBook book, TextWriter output)
+    {
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory, WebRootPath = ".", ApplicationName = "boardwright" });
         builder.Logging.SetMinimumLevel(LogLevel.Warning).AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.WebHost.UseUrls($"http://127.0.0.1:{options.Port}");
@@ -25,22 +40,23 @@ public static class Serve
         app.MapBoardwrightPages();
         app.Start();
         var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
-        output.WriteLine($"Boardwright is at {address}  (Ctrl+C ends it; the book is in {Path.GetFullPath(options.DataFolder)})");
+        output.WriteLine($"Boardwright is at {address}  (Ctrl+C ends it; the book is in {Place(options)})");
         output.Flush();
         app.WaitForShutdown();
         return ExitCode.Done;
     }
 
-    private static YardBook OpenBook(ServeOptions options, TextWriter output)
-    {
-        var store = options.Postgres is { } text ? PostgresBook.Open(text) : SqliteBook.Open(Path.Combine(options.DataFolder, "yard.db"));
-        var book = new YardBook(store, TimeProvider.System);
-        if (options.DemoFolder is { } folder && book.State.Entries.Count == 0)
+    private static Outcome<YardBook> OpenBook(ServeOptions options, TextWriter output) =>
+        new FileHost(TextReader.Null).OpenBook(options.Yard is null ? "--data" : "--yard", Place(options), make: true).Then<YardBook>(book =>
         {
-            DemoStart.Fill(book, folder, options.Today ?? DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime));
-            output.WriteLine($"A demonstration yard was made: {book.State.Entries.Count} entries.");
-        }
+            if (options.DemoFolder is { } folder && book.State.Entries.Count == 0)
+            {
+                DemoStart.Fill(book, folder, options.Today ?? DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime));
+                output.WriteLine($"A demonstration yard was made: {book.State.Entries.Count} entries.");
+            }
 
-        return book;
-    }
+            return book;
+        });
+
+    private static BookPlace Place(ServeOptions options) => options.Yard ?? BookPlace.OfFolder(options.DataFolder);
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Boardwright.Quantities;
+using Boardwright.Yard.Commands;
 
 namespace Boardwright.Cli;
 
@@ -8,16 +9,16 @@ namespace Boardwright.Cli;
 /// <param name="DataFolder">Where the book and the keys that keep forms valid over restarts are kept.</param>
 /// <param name="DemoFolder">The demonstration's files; null to start with an empty book.</param>
 /// <param name="Today">The demonstration's day; null for the machine's day.</param>
-/// <param name="Postgres">A connection text, when the book is kept in PostgreSQL.</param>
-public sealed record ServeOptions(int Port, string DataFolder, string? DemoFolder, DateOnly? Today, string? Postgres)
+/// <param name="Yard">Where the book is, when it is not in the data folder.</param>
+public sealed record ServeOptions(int Port, string DataFolder, string? DemoFolder, DateOnly? Today, BookPlace? Yard)
 {
     public static IReadOnlyList<(string Words, string Help)> Described { get; } =
     [
         ("--port N", "port on 127.0.0.1 (default 5480; 0 takes any free one)"),
-        ("--data FOLDER", "where the book is kept (default ./data)"),
+        ("--data FOLDER", "where the book, its daily copies and the keys of open forms are kept (default ./data)"),
         ("--demo FOLDER", "make the demonstration yard of this folder when the book is empty"),
         ("--today DATE", "the demonstration's day, such as 2026-11-02 (default: today, moved by whole weeks)"),
-        ("--postgres TEXT", "keep the book in PostgreSQL, with this connection text, instead of a file"),
+        ("--yard DATABASE", "keep the book elsewhere: a book's file, or a PostgreSQL connection text with Host="),
     ];
 
     public static Outcome<ServeOptions> Read(ReadOnlySpan<string> words)
@@ -56,8 +57,11 @@ public sealed record ServeOptions(int Port, string DataFolder, string? DemoFolde
                 case "--today":
                     refusals.Add(new(name, value, "a date as year-month-day, such as 2026-11-02"));
                     break;
-                case "--postgres":
-                    options = options with { Postgres = value };
+                case "--yard" when BookPlace.Of(name, value) is Outcome<BookPlace>.Done(var place):
+                    options = options with { Yard = place };
+                    break;
+                case "--yard":
+                    refusals.Add(new(name, value, "a book's file, or a connection text such as \"Host=127.0.0.1;Database=yard;Username=yard\""));
                     break;
                 default:
                     refusals.Add(new(name, name, string.Join(", ", Described.Select(row => row.Words))));

@@ -48,6 +48,7 @@ public sealed class Terminal(TextReader input, TextWriter output, TextWriter err
         return CommandLine.Run(kept, new FileHost(input)) switch
         {
             Outcome<object>.Done(var answer) => Show(() => output.WriteLine(json ? WireJson.Text(answer) : PlainText.Of(answer).TrimEnd())),
+            Outcome<object>.Refused(var reasons) when reasons.Count > 1 && CommandCatalogue.Find(kept[0]) is { AtTerminalOnly: true } => Fail(ExitCode.Refused, reasons),
             Outcome<object>.Refused(var reasons) => Fail(ExitCode.Refused, string.Join("; ", reasons)),
             Outcome<object>.NoAnswer(var why) => Fail(ExitCode.NoAnswer, why),
             _ => throw new InvalidOperationException("An outcome has three cases."),
@@ -64,6 +65,11 @@ public sealed class Terminal(TextReader input, TextWriter output, TextWriter err
         if (words.Length > 1 && CommandCatalogue.Find($"{words[0]} {words[1]}") is { } two)
         {
             return Show(() => Help.Command(two, output));
+        }
+
+        if (NotYet.Why(string.Join(' ', words.Take(2))) is { } later)
+        {
+            return Show(() => output.WriteLine($"boardwright {later}"));
         }
 
         var ofNoun = CommandCatalogue.All.Where(command => command.Noun == words[0]).ToList();
@@ -98,7 +104,7 @@ public sealed class Terminal(TextReader input, TextWriter output, TextWriter err
 
     private int RunServe(string[] words) => ServeOptions.Read(words) switch
     {
-        Outcome<ServeOptions>.Done(var options) => Serve.Run(options, output),
+        Outcome<ServeOptions>.Done(var options) => Serve.Run(options, output, error),
         Outcome<ServeOptions>.Refused(var reasons) => Fail(ExitCode.Refused, string.Join("; ", reasons)),
         _ => throw new InvalidOperationException("Options are read or refused."),
     };
@@ -107,6 +113,17 @@ public sealed class Terminal(TextReader input, TextWriter output, TextWriter err
     {
         write();
         return ExitCode.Done;
+    }
+
+    // Rows of a table are read one by one.
+    private int Fail(int code, IReadOnlyList<Refusal> reasons)
+    {
+        foreach (var reason in reasons)
+        {
+            error.WriteLine(reason.ToString().ReplaceLineEndings(" "));
+        }
+
+        return code;
     }
 
     private int Fail(int code, string why)

@@ -1,4 +1,5 @@
 using System.Data.Common;
+using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
@@ -9,8 +10,78 @@ namespace Boardwright.Storage.Sqlite;
 /// <summary>A book in one file.</summary>
 public static class SqliteBook
 {
+    private const int Busy = 5;
+    private const int Locked = 6;
+
     /// <summary>Opens the book in a file, making it when it is not there.</summary>
     public static IBookStore Open(string path, params IInterceptor[] interceptors) => new DatabaseBookStore(Options(path).AddInterceptors(interceptors).Options, new SqliteDialect());
+
+    /// <summary>Puts a whole book in the place of the one in a file, in one step of the file system, and gives the name under which the old one is kept.</summary>
+    /// <remarks>The new file is written, checked and closed before the old one is touched: killed at any moment, the old book or the new one is there.</remarks>
+    /// <returns>The old book's file; refused while any program has the old book open.</returns>
+    public static Outcome<string> Replace(string path, IReadOnlyList<Entry> entries)
+    {
+        var fresh = path + ".restoring";
+        Remove(fresh);
+        var store = Open(fresh);
+        if (!store.TryAppend(entries) || store.Verify() is { Count: > 0 })
+            throw new IOException($"{fresh} does not hold what was written; {path} was not touched.");
+
+        SqliteConnection.ClearAllPools();
+        Fold(fresh);
+        if (!IsAlone(path))
+        {
+            Remove(fresh);
+            return new Refusal("book", path, "a book that no program has open; end the program that serves it first");
+        }
+
+        var old = Enumerable.Range(1, int.MaxValue).Select(n => $"{path}.before-restore-{n}").First(name => !File.Exists(name));
+        File.Replace(fresh, path, old);
+        return old;
+    }
+
+    // What the write-ahead log holds goes into the file; the last connection closed takes the log away.
+    private static void Fold(string path)
+    {
+        using (var connection = Alone(path))
+        {
+            using var command = connection.CreateCommand();
+            command.CommandText = "PRAGMA wal_checkpoint(TRUNCATE)";
+            command.ExecuteNonQuery();
+        }
+
+        if (File.Exists(path + "-wal"))
+            throw new IOException($"{path} is not whole in one file; nothing was replaced.");
+    }
+
+    private static SqliteConnection Alone(string path)
+    {
+        var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Pooling = false, DefaultTimeout = 1 }.ToString());
+        connection.Open();
+        return connection;
+    }
+
+    // Leaving the write-ahead log needs the file for oneself, and folds the log into the file.
+    private static bool IsAlone(string path)
+    {
+        using var connection = Alone(path);
+        using var command = connection.CreateCommand();
+        command.CommandText = "PRAGMA journal_mode=DELETE";
+        try
+        {
+            return (string?)command.ExecuteScalar() == "delete";
+        }
+        catch (SqliteException fault) when (fault.SqliteErrorCode is Busy or Locked)
+        {
+            return false;
+        }
+    }
+
+    private static void Remove(string path)
+    {
+        foreach (var ending in new[] { "", "-wal", "-shm", "-journal" })
+            File.Delete(path + ending);
+    }
 
     /// <summary>How the file is opened: every commit reaches the disk before it is believed, and writers wait for each other.</summary>
     public static DbContextOptionsBuilder<BookContext> Options(string path) => new DbContextOptionsBuilder<BookContext>()

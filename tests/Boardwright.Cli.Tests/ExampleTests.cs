@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Boardwright.Quantities;
-using Boardwright.Testing;
 using Boardwright.Yard.Commands;
 
 namespace Boardwright.Cli.Tests;
@@ -12,7 +11,7 @@ public sealed class ExampleTests
     public static TheoryData<string> CommandWords() => [.. CommandCatalogue.All.Select(command => command.Words)];
 
     // The folder the examples are written for: the root of the checkout.
-    public ExampleTests() => Directory.SetCurrentDirectory(Repository.Root);
+    public ExampleTests() => ExampleFolder.Enter();
 
     [Theory, MemberData(nameof(Examples))]
     public void Every_example_works_as_printed(string example)

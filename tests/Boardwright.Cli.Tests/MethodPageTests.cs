@@ -10,7 +10,7 @@ public sealed class MethodPageTests
     private const string Prompt = "$ ./boardwright ";
 
     // The folder the examples are written for: the root of the checkout.
-    public MethodPageTests() => Directory.SetCurrentDirectory(Repository.Root);
+    public MethodPageTests() => ExampleFolder.Enter();
 
     public static TheoryData<string, string, string> Examples()
     {

@@ -36,6 +36,21 @@ public sealed class TerminalTests
     }
 
     [Theory]
+    [InlineData("air stat", "air state?")]
+    [InlineData("lgo scale", "log scale?")]
+    [InlineData("mositure lot", "moisture lot?")]
+    [InlineData("verfy", "verify?")]
+    [InlineData("sevre", "serve?")]
+    [InlineData("air state --dry-bulp 20C --rh 50%", "--dry-bulb, or another")]
+    public void A_mistyped_word_is_refused_with_the_nearest_one(string words, string nearest)
+    {
+        var (exit, _, error) = Terminals.Line(words);
+
+        Assert.Equal(ExitCode.Refused, exit);
+        Assert.Contains($"accepted: {nearest}", error, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("air state --dry-bulb 20 --rh 65%", "--dry-bulb", "\"20\"")]
     [InlineData("air state --dry-bulb 20C", "--rh", "nothing")]
     [InlineData("air state --rh 65%", "--dry-bulb", "nothing")]

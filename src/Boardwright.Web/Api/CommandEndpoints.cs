@@ -1,10 +1,12 @@
 using System.Text.Json.Nodes;
 using Boardwright.Quantities;
+using Boardwright.Yard.Book;
 using Boardwright.Yard.Commands;
 using Boardwright.Yard.Wire;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Boardwright.Web.Api;
 
@@ -19,7 +21,7 @@ public static class CommandEndpoints
     {
         ArgumentNullException.ThrowIfNull(routes);
         var group = routes.MapGroup("/api");
-        foreach (var command in CommandCatalogue.All)
+        foreach (var command in CommandCatalogue.All.Where(command => !command.AtTerminalOnly))
         {
             group.MapMethods(command.Words.Replace(' ', '/'), ["GET", "POST"], (Func<HttpContext, Task<IResult>>)(context => AnswerAsync(command, context))).DisableAntiforgery();
         }
@@ -28,7 +30,7 @@ public static class CommandEndpoints
     private static async Task<IResult> AnswerAsync(Command command, HttpContext context)
     {
         using var reader = new StreamReader(context.Request.Body);
-        var host = new PostedFile(await reader.ReadToEndAsync(context.RequestAborted));
+        var host = new PostedFile(await reader.ReadToEndAsync(context.RequestAborted), context.RequestServices.GetRequiredService<YardBook>());
         var texts = context.Request.Query.Where(pair => pair.Key != "argument")
             .ToDictionary(pair => pair.Key, pair => (IReadOnlyList<string>)[.. pair.Value.Select(value => value ?? "")], StringComparer.Ordinal);
         var argument = context.Request.Query["argument"].FirstOrDefault() ?? (host.IsEmpty ? null : PostedBody);
@@ -47,12 +49,15 @@ public static class CommandEndpoints
     private static string Failure(IEnumerable<string> reasons) =>
         new JsonObject { ["error"] = string.Join("; ", reasons) }.ToJsonString(WireJson.Options);
 
-    /// <summary>Over HTTP a file is what was posted; nothing on the server's disk can be named.</summary>
-    private sealed class PostedFile(string body) : IAskHost
+    /// <summary>Over HTTP a file is what was posted and the book is the one served; nothing on the server's disk can be named.</summary>
+    private sealed class PostedFile(string body, YardBook book) : IAskHost
     {
         public bool IsEmpty => body.Length == 0;
 
         public Outcome<string> ReadFile(string what, string path) =>
             IsEmpty ? new Refusal(what, path, "the file's text as the body of a POST") : body;
+
+        public Outcome<YardBook> OpenBook(string what, BookPlace? place, bool make) =>
+            place is null ? book : new Refusal(what, place.ToString()!, "nothing: over HTTP the book is the one that is served");
     }
 }

@@ -8,11 +8,14 @@ public static class BookAudit
     {
         var faults = new List<string>();
         var ids = new HashSet<Guid>();
-        for (var index = 0; index < entries.Count; index++)
+        var next = 1L;
+        foreach (var entry in entries)
         {
-            var entry = entries[index];
-            if (entry.Number != index + 1)
-                faults.Add($"Entry {entry.Number} stands in place {index + 1}.");
+            if (entry.Number > next)
+                faults.Add(entry.Number == next + 1 ? $"Entry {next} is missing." : $"Entries {next} to {entry.Number - 1} are missing.");
+            if (entry.Number < next)
+                faults.Add($"Entry {entry.Number} stands after entry {next - 1}.");
+            next = entry.Number + 1;
             if (!ids.Add(entry.Id))
                 faults.Add($"Entry {entry.Number} has the id of an earlier one, {entry.Id}.");
             if (entry.Corrects is { } old && (old < 1 || old >= entry.Number))

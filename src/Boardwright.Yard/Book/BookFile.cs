@@ -68,5 +68,8 @@ public static class BookFile
         return BookAudit.Faults(entries) is { Count: > 0 } faults ? new Refusal(name, faults[0], "entries numbered 1, 2, 3 … without gap or double") : entries;
     }
 
+    /// <summary>The hash in the closing line of a copy that reads well.</summary>
+    public static string Hash(string text) => text.TrimEnd()[^64..];
+
     private static string EndLine(int count, string body) => $"{EndMark}{count} sha256 {Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(body)))}";
 }

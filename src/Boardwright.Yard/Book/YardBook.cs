@@ -93,7 +93,18 @@ public sealed class YardBook(IBookStore store, TimeProvider clock)
     }
 
     /// <summary>Faults of what is kept, and entries that do not fit; empty when the book is sound.</summary>
-    public IReadOnlyList<string> Verify() => [.. store.Verify(), .. State.Misfits.Select(misfit => $"Entry {misfit.Entry} does not fit: {misfit.Why}")];
+    public IReadOnlyList<string> Verify() =>
+        store.Verify() is { Count: > 0 } faults ? faults : [.. State.Misfits.Select(misfit => $"Entry {misfit.Entry} does not fit: {misfit.Why}")];
+
+    /// <summary>Takes a whole book into this empty one as it was: numbers, ids and times stay.</summary>
+    /// <param name="whole">Entries numbered 1, 2, 3 … as <see cref="BookFile.Read"/> gives them.</param>
+    public Outcome<YardState> Restore(IReadOnlyList<Entry> whole)
+    {
+        lock (gate)
+        {
+            return Current().Entries.Count > 0 || !store.TryAppend(whole) ? new Refusal("book", $"{Current().Entries.Count} entries", "an empty book") : Current();
+        }
+    }
 
     private YardState Current()
     {

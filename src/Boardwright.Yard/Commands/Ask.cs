@@ -1,6 +1,7 @@
 using Boardwright.Quantities;
 using Boardwright.Quantities.Reading;
 using Boardwright.Wood;
+using Boardwright.Yard.Book;
 
 namespace Boardwright.Yard.Commands;
 
@@ -106,6 +107,26 @@ public sealed class Ask(Command command, IReadOnlyDictionary<string, IReadOnlyLi
 
     /// <summary>The text of the file named by an option; empty only when refused.</summary>
     public string File(string option) => Take("--" + option, host.ReadFile("--" + option, Text(option))) ?? "";
+
+    /// <summary>Where the book is that --yard or --data names; null for the one usual here, or when refused.</summary>
+    public BookPlace? BookPlace()
+    {
+        if (Has("yard") && Has("data"))
+            Refuse("yard", Text("yard"), "one of --data and --yard");
+        return Has("yard") ? Take("--yard", Commands.BookPlace.Of("--yard", Text("yard"))) : TextOrNull("data") is { } folder ? Commands.BookPlace.OfFolder(folder) : null;
+    }
+
+    /// <summary>The book that --yard or --data names, else the usual one; null only when refused.</summary>
+    /// <param name="make">Whether an empty book is made where there is none.</param>
+    public YardBook? Book(bool make = false)
+    {
+        var place = BookPlace();
+        var what = Has("yard") ? "--yard" : "--data";
+        return Refuses ? null : Take(what, host.OpenBook(what, place, make));
+    }
+
+    /// <summary>See <see cref="IAskHost.ReplaceBook"/>.</summary>
+    public Outcome<string> ReplaceBook(BookPlace place, IReadOnlyList<Entry> entries) => host.ReplaceBook(Has("yard") ? "--yard" : "--data", place, entries);
 
     /// <summary>Refuses an option in words of the use case.</summary>
     public void Refuse(string option, string given, string accepted) => refusals.Add(new Refusal("--" + option, given, accepted));

@@ -16,6 +16,9 @@ public sealed record Command(string Noun, string Verb, string Summary, Func<Ask,
     /// <summary>Command lines that work as printed, without the program's name.</summary>
     public IReadOnlyList<string> Examples { get; init; } = [];
 
+    /// <summary>Reads and writes files and books of this machine: not to be had over HTTP. Each reason it refuses is shown on a line of its own.</summary>
+    public bool AtTerminalOnly { get; init; }
+
     public string Words => Verb.Length == 0 ? Noun : $"{Noun} {Verb}";
 
     public static Command Of<TAnswer>(string noun, string verb, string summary, Func<Ask, Outcome<TAnswer>> run)
