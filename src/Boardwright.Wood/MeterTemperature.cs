@@ -21,6 +21,14 @@ public static class MeterTemperature
     public static MoistureContent Correct(MoistureContent reading, Temperature wood, MeterTemperatureRule rule) =>
         MoistureContent.FromPercent(Math.Max(0.0, Percent(reading.Percent, wood.Celsius, rule)));
 
+    /// <summary>What the meter shows on wood of a moisture content and temperature: the inverse of <see cref="Correct"/>; never below 0.</summary>
+    public static MoistureContent Shown(MoistureContent moisture, Temperature wood, MeterTemperatureRule rule)
+    {
+        // Both rules are straight lines in the reading.
+        var (atNothing, atTen) = (Percent(0.0, wood.Celsius, rule), Percent(10.0, wood.Celsius, rule));
+        return MoistureContent.FromPercent(Math.Max(0.0, 10.0 * (moisture.Percent - atNothing) / (atTen - atNothing)));
+    }
+
     /// <summary>Kernel of <see cref="Correct"/>: percent from percent and degrees Celsius, unchecked.</summary>
     public static double Percent(double readingPercent, double woodCelsius, MeterTemperatureRule rule) => rule switch
     {

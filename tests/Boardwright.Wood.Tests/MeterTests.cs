@@ -153,4 +153,16 @@ public sealed class MeterTests
 
     private static MeterReading Read(double percent, Temperature wood, string species, string setTo) => Expect.Done(MeterReading.Correct(
         MoistureContent.FromPercent(percent), wood, Expect.Species(species), Expect.Done(MeterSetting.Find("calibrated-for", setTo)), MeterTemperatureRule.OnePerTwentyFahrenheit));
+
+    [Theory]
+    [InlineData(MeterTemperatureRule.OnePerTwentyFahrenheit)]
+    [InlineData(MeterTemperatureRule.PfaffGarrahan)]
+    public void Shown_is_what_is_corrected_back_to_the_moisture(MeterTemperatureRule rule)
+    {
+        var wood = Temperature.FromFahrenheit(28.0);
+        var shown = MeterTemperature.Shown(MoistureContent.FromPercent(15.0), wood, rule);
+
+        Assert.Equal(15.0, MeterTemperature.Correct(shown, wood, rule).Percent, 1e-9);
+        Assert.InRange(shown.Percent, 12.0, 13.5);
+    }
 }

@@ -8,7 +8,7 @@ namespace Boardwright.Drying;
 /// <remarks>
 /// <para>Each of 96 boards, different as stacks of one description are, is stepped through the weather of one of 16 seasons that could come
 /// (see <see cref="BoardEnsemble"/> and <see cref="DryingCoefficients"/>); the band is the spread of their means. Wood gains as well as loses, and a stack that is
-/// not dry in autumn is carried over the winter. Readings move the band and its rate.</para>
+/// not dry in autumn is carried over the winter. Readings move the band and its rate, and are told back to the days before them.</para>
 /// <para>Validity: 0.25 to 6 in, -40 to 50 C. The equilibrium shown is that of the day's mean air.</para>
 /// <para>Cost: 10 ms for a summer, 25 ms for a winter and spring, on one core.</para>
 /// </remarks>
@@ -52,6 +52,8 @@ public static class AirDrying
         private readonly BoardSet set;
         private readonly FutureWeather weather;
         private readonly List<StackReading> readings;
+        private readonly List<double[]> past = [];
+        private readonly StackClimate climate;
         private readonly double target;
         private readonly double[] readyDays;
         private readonly double[] before;
@@ -63,7 +65,8 @@ public static class AirDrying
             coefficients = DryingCoefficients.For(input.Species);
             set = new BoardSet(input.Species, input.Thickness, input.From, coefficientM2PerS ?? coefficients.AirM2PerS, coefficients.AirSpread, members, input.Seed);
             readings = [.. input.Readings.Where(reading => reading.Date >= input.Start).OrderBy(reading => reading.Date)];
-            weather = new FutureWeather(scenarios, input.Place, readings.Count > 0 ? readings[^1].Date : input.Start, input.Seed);
+            weather = new FutureWeather(scenarios, input.Place, KnownThrough(), input.Seed);
+            climate = new StackClimate(members, input.Seed);
             target = input.To.Fraction;
             readyDays = new double[members];
             before = new double[members];
@@ -74,15 +77,18 @@ public static class AirDrying
         public AirDryingForecast Forecast()
         {
             var curve = new List<DryingDay> { Day(input.Start.AddDays(-1)) with { Date = input.Start } };
+            past.Add(set.Boards.Average.ToArray());
             var fastest = 0.0;
-            for (var day = 0; day < input.HorizonDays && weather is not null; day++)
+            for (var day = 0; day < input.HorizonDays; day++)
             {
                 if (!Advance(day))
                     break;
 
+                if (!NoReadingAfter(day - 1))
+                    past.Add(set.Boards.Average.ToArray());
                 curve.Add(Day(input.Start.AddDays(day)) with { Date = input.Start.AddDays(day + 1) });
                 fastest = Math.Max(fastest, curve[^2].P50.Percent - curve[^1].P50.Percent);
-                if (day + 1 >= CurveDaysMin && Ready(0.9) is { } late && day + 1 >= late + CurveDaysAfter && NoReadingAfter(day))
+                if (day + 1 >= CurveDaysMin && Ready(0.9) is { } late && day + 1 >= late + CurveDaysAfter && NoReadingAfter(day) && !(input.CurveThrough > curve[^1].Date))
                     break;
             }
 
@@ -93,6 +99,7 @@ public static class AirDrying
                 ReadyP90 = Date(Ready(0.9)),
                 DaysP50 = Ready(0.5),
                 Curve = curve,
+                Hindsight = readings.Count == 0 ? [] : [.. past.Zip(curve, (boards, day) => Day(boards, day.Date, day.Emc))],
                 FastestDailyLossPercent = fastest,
                 Origin = coefficients.Origin,
                 Mark = coefficients.Mark,
@@ -117,14 +124,22 @@ public static class AirDrying
             if (input.Weather.On(input.Start.AddDays(day)) is not { } outdoors)
                 return false;
 
+            foreach (var move in input.Moves.Where(move => day == 0 ? move.Date <= input.Start : move.Date == input.Start.AddDays(day)).OrderBy(move => move.Date))
+            {
+                weather.MoveTo(move.Place);
+            }
+
             weather.Take(outdoors);
+            climate.Turn();
+            if (set.Members > 1)
+                ReadingFilter.Shift(set.Boards, climate.Wander(set.Boards.Average));
             for (var step = 0; step < StepsPerDay; step++)
             {
                 set.Boards.Average.CopyTo(before);
                 for (var m = 0; m < set.Members; m++)
                 {
                     var air = weather.Air[m % weather.Scenarios];
-                    set.SetStep(m, air.DiffusionFactor, air.SurfaceMetresPerSecond, set.SurfaceFactor(air.Celsius), air.EquilibriumFraction, SecondsPerStep);
+                    set.SetStep(m, air.DiffusionFactor, air.SurfaceMetresPerSecond, set.SurfaceFactor(air.Celsius), climate.Equilibrium(m, air.EquilibriumFraction), SecondsPerStep);
                 }
 
                 set.Boards.Step();
@@ -133,7 +148,8 @@ public static class AirDrying
 
             foreach (var reading in readings.Where(reading => reading.Date == input.Start.AddDays(day)))
             {
-                ReadingFilter.Take(set, reading.Mean.Fraction, reading.ErrorPercent / 100.0);
+                ReadingFilter.Smooth(past, set.Boards.Average, reading.Mean.Fraction, reading.ErrorPercent / 100.0);
+                ReadingFilter.Take(set, climate, reading.Mean.Fraction, reading.ErrorPercent / 100.0);
                 ResetReady(day + 1);
             }
 
@@ -176,11 +192,22 @@ public static class AirDrying
 
         private DryingDay Day(DateOnly date)
         {
-            set.Boards.Average.CopyTo(sorted);
-            Array.Sort(sorted);
             var outdoors = input.Weather.On(date) ?? input.Weather.On(input.Start)!.Value;
-            MoistureContent Rank(double rank) => MoistureContent.FromFraction(Scatter.Ranked(sorted, rank));
-            return new DryingDay(date, Rank(0.1), Rank(0.5), Rank(0.9), MoistureContent.FromFraction(FutureWeather.EquilibriumFraction(outdoors.MeanCelsius, outdoors.HumidityPercent)));
+            return Day(set.Boards.Average, date, MoistureContent.FromFraction(FutureWeather.EquilibriumFraction(outdoors.MeanCelsius, outdoors.HumidityPercent)));
+        }
+
+        private DryingDay Day(ReadOnlySpan<double> boards, DateOnly date, MoistureContent emc)
+        {
+            boards.CopyTo(sorted);
+            Array.Sort(sorted);
+            MoistureContent Rank(double rank) => MoistureContent.FromFraction(Scatter.Around(sorted, rank));
+            return new DryingDay(date, Rank(0.1), Rank(0.5), Rank(0.9), emc);
+        }
+
+        private DateOnly KnownThrough()
+        {
+            var read = readings.Count > 0 ? readings[^1].Date : input.Start;
+            return input.WeatherKnownThrough > read ? input.WeatherKnownThrough.Value : read;
         }
 
         private List<string> Notes(DateOnly end)

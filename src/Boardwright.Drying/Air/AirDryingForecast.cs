@@ -29,6 +29,10 @@ public sealed record AirDryingForecast
     /// <summary>Day by day; ends some days after the late day, or where the look ahead ends.</summary>
     public required IReadOnlyList<DryingDay> Curve { get; init; }
 
+    /// <summary>The same days up to the last reading as they look with every reading known, also those that came later; empty without readings.</summary>
+    /// <source id="evensen-van-leeuwen-2000"/>
+    public required IReadOnlyList<DryingDay> Hindsight { get; init; }
+
     /// <summary>Fastest loss in one day of the likely curve, percent moisture content.</summary>
     public required double FastestDailyLossPercent { get; init; }
 

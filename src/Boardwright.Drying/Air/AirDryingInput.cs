@@ -21,11 +21,20 @@ public sealed record AirDryingInput
     /// <summary>Day the stack stands.</summary>
     public required DateOnly Start { get; init; }
 
-    /// <summary>Weather; its own days are used as they are up to the start or the last reading and scattered after it.</summary>
+    /// <summary>Weather; its own days are used as they are up to the start, the last reading or the last day observed, and scattered after it.</summary>
     public required WeatherSeries Weather { get; init; }
 
     /// <summary>Where the stack stands.</summary>
     public StackPlace Place { get; init; } = StackPlace.Row;
+
+    /// <summary>Later places with the first day in each, in any order; before the first of them the stack stands in <see cref="Place"/>.</summary>
+    public IReadOnlyList<StackMove> Moves { get; init; } = [];
+
+    /// <summary>Last day whose weather was observed: it is used as it is up to this day too. Null where none beyond the readings is known.</summary>
+    public DateOnly? WeatherKnownThrough { get; init; }
+
+    /// <summary>Day the curve reaches at least, as far as the look ahead goes. Null ends it some days after the late day.</summary>
+    public DateOnly? CurveThrough { get; init; }
 
     /// <summary>Readings on the stack, in any order; those before the start are not used.</summary>
     public IReadOnlyList<StackReading> Readings { get; init; } = [];

@@ -20,7 +20,7 @@ internal sealed class FutureWeather
     private const double FanAboveCelsius = 4.0;
     private const double FanFactor = 1.2;
 
-    private readonly StackPlace place;
+    private StackPlace place;
     private readonly DateOnly knownThrough;
     private readonly RandomSequence[] chance;
     private readonly double[] seasonKelvins;
@@ -45,6 +45,9 @@ internal sealed class FutureWeather
 
     /// <summary>Air in the stack of the last day taken, by scenario.</summary>
     public StackAir[] Air { get; }
+
+    /// <summary>The stack stands somewhere else from the next day on.</summary>
+    public void MoveTo(StackPlace other) => place = other;
 
     /// <summary>Moves on to a day; days are taken in order.</summary>
     public void Take(DailyWeather day)

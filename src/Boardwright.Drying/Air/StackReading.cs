@@ -16,8 +16,19 @@ public readonly record struct StackReading(DateOnly Date, MoistureContent Mean, 
     {
         ArgumentNullException.ThrowIfNull(boards);
         var mean = boards.Average(board => board.Percent);
-        var variance = boards.Count > 1 ? boards.Sum(board => Math.Pow(board.Percent - mean, 2.0)) / (boards.Count - 1) / boards.Count : 0.0;
-        var method = mean > 30.0 ? WetErrorShare * mean : MeterErrorPercent;
-        return new(date, MoistureContent.FromPercent(mean), Math.Sqrt(variance + method * method));
+        var deviation = boards.Count > 1 ? Math.Sqrt(boards.Sum(board => Math.Pow(board.Percent - mean, 2.0)) / (boards.Count - 1)) : 0.0;
+        return Of(date, MoistureContent.FromPercent(mean), deviation, boards.Count, MeterErrorPercent);
+    }
+
+    /// <summary>From a mean and its scatter: the scatter over the root of the number of boards, and the error of the method, at least 5 % of the value above fiber saturation.</summary>
+    /// <param name="date">The day.</param>
+    /// <param name="mean">Mean moisture content.</param>
+    /// <param name="deviationPercent">Standard deviation between boards, percent moisture content; 0 where unknown.</param>
+    /// <param name="boards">Boards read, at least 1.</param>
+    /// <param name="methodPercent">How far the method itself may be off, percent moisture content.</param>
+    public static StackReading Of(DateOnly date, MoistureContent mean, double deviationPercent, int boards, double methodPercent)
+    {
+        var method = mean.Percent > 30.0 ? Math.Max(WetErrorShare * mean.Percent, methodPercent) : methodPercent;
+        return new(date, mean, Math.Sqrt(deviationPercent * deviationPercent / Math.Max(boards, 1) + method * method));
     }
 }

@@ -27,6 +27,19 @@ internal static class Scatter
     /// <summary>Value of a rank in sorted values, the nearest member: 0 the lowest, 1 the highest.</summary>
     public static double Ranked(ReadOnlySpan<double> sorted, double rank) => sorted[RankIndex(sorted.Length, rank)];
 
+    /// <summary>Value of a rank in sorted values, the mean of the members within a twentieth of it: steadier from day to day than the nearest one.</summary>
+    public static double Around(ReadOnlySpan<double> sorted, double rank)
+    {
+        var (middle, reach) = (RankIndex(sorted.Length, rank), sorted.Length / 20);
+        var sum = 0.0;
+        for (var i = middle - reach; i <= middle + reach; i++)
+        {
+            sum += sorted[i];
+        }
+
+        return sum / (2 * reach + 1);
+    }
+
     /// <summary>Index of a rank among so many sorted values.</summary>
     public static int RankIndex(int count, double rank) => (int)Math.Round(rank * (count - 1), MidpointRounding.AwayFromZero);
 }

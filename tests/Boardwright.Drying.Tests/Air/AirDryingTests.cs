@@ -156,4 +156,82 @@ public class AirDryingTests
         Start = start,
         Weather = Climate.North,
     };
+
+    [Fact]
+    public void Hindsight_tells_a_wet_reading_back_to_the_days_before_it()
+    {
+        var maple = Maple() with { WeatherKnownThrough = May.AddDays(60) };
+        var without = Done(maple);
+        var read = Done(maple with { Readings = [new StackReading(May.AddDays(40), MoistureContent.FromPercent(35.0), 1.0)] });
+
+        Assert.Empty(without.Hindsight);
+        Assert.Equal(read.Curve.Take(read.Hindsight.Count).Select(day => day.Date), read.Hindsight.Select(day => day.Date));
+        Assert.Equal(May.AddDays(41), read.Hindsight[^1].Date);
+        Assert.Equal(read.Curve[41], read.Hindsight[41]);
+        Assert.InRange(read.Hindsight[41].P50.Percent, 33.5, 35.5);
+        // Ten days before, the forecast curve stays; hindsight is wetter and surer.
+        Assert.Equal(without.Curve[31].P50, read.Curve[31].P50);
+        Assert.True(read.Hindsight[31].P50.Percent > read.Curve[31].P50.Percent + 3.0);
+        Assert.True(Width(read.Hindsight[31]) < Width(read.Curve[31]));
+        // The start was not in doubt, so little moves there.
+        Assert.Equal(read.Curve[0].P50.Percent, read.Hindsight[0].P50.Percent, 4.0);
+    }
+
+    [Fact]
+    public void Hindsight_of_a_reading_that_says_what_was_expected_moves_nothing_but_the_band()
+    {
+        var expected = Done(Maple());
+        var mean = expected.Curve[30].P50;
+        var read = Done(Maple() with { Readings = [new StackReading(May.AddDays(29), mean, 1.0)] });
+
+        Assert.Equal(read.Curve[20].P50.Percent, read.Hindsight[20].P50.Percent, 1.5);
+        Assert.True(Width(read.Hindsight[20]) < 0.8 * Width(read.Curve[20]));
+    }
+
+    [Fact]
+    public void Weather_already_observed_is_not_scattered()
+    {
+        var early = Done(Maple());
+        var known = Done(Maple() with { WeatherKnownThrough = May.AddDays(60) });
+
+        // What remains is the scatter of the boards themselves.
+        Assert.True(known.ReadyP90!.Value.DayNumber - known.ReadyP10!.Value.DayNumber <= early.ReadyP90!.Value.DayNumber - early.ReadyP10!.Value.DayNumber);
+        Assert.NotEqual(early.Curve[40].P90, known.Curve[40].P90);
+    }
+
+    [Fact]
+    public void Stack_moved_under_a_roof_dries_by_the_shed_from_that_day_on()
+    {
+        var row = Done(Maple());
+        var moved = Done(Maple() with { Moves = [new StackMove(May.AddDays(10), StackPlace.Shed)] });
+        var shed = Done(Maple() with { Place = StackPlace.Shed });
+
+        Assert.Equal(row.Curve[10], moved.Curve[10]);
+        Assert.True(moved.Curve[30].P50 > row.Curve[30].P50);
+        Assert.True(moved.Curve[30].P50 < shed.Curve[30].P50);
+        Assert.Equal(shed.Curve[30], Done(Maple() with { Moves = [new StackMove(May.AddDays(-3), StackPlace.Shed)] }).Curve[30]);
+    }
+
+    [Fact]
+    public void Curve_reaches_the_day_asked_for()
+    {
+        var through = May.AddDays(250);
+
+        Assert.True(Done(Maple()).Curve[^1].Date < through);
+        Assert.Equal(through, Done(Maple() with { CurveThrough = through }).Curve[^1].Date);
+    }
+
+    private static AirDryingInput Maple() => new()
+    {
+        Species = Given.Species("sugar maple"),
+        Thickness = Length.FromInches(1.0),
+        From = MoistureContent.FromPercent(68.0),
+        To = MoistureContent.FromPercent(20.0),
+        Start = May,
+        Weather = Climate.North,
+    };
+
+    private static AirDryingForecast Done(AirDryingInput input) => Given.Done(AirDrying.Forecast(input));
+
+    private static double Width(DryingDay day) => day.P90.Percent - day.P10.Percent;
 }
