@@ -1,0 +1,22 @@
+using System.Globalization;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>Days in words for a person: the year is said only where it is not this one.</summary>
+public static class DayWords
+{
+    public static string Of(DateOnly day, DateOnly today) =>
+        day.ToString(day.Year == today.Year ? "d MMM" : "d MMM yyyy", CultureInfo.InvariantCulture);
+
+    /// <summary>A band, such as "26 Apr to 20 May 2027"; an end that is not known stays open.</summary>
+    public static string Band(DateOnly? early, DateOnly? late, DateOnly today) => (early, late) switch
+    {
+        ({ } from, { } to) when from == to => Of(from, today),
+        ({ } from, { } to) when from.Year == to.Year => $"{from.ToString("d MMM", CultureInfo.InvariantCulture)} to {Of(to, today)}",
+        ({ } from, { } to) => $"{Of(from, today)} to {Of(to, today)}",
+        ({ } from, null) => $"not before {Of(from, today)}",
+        _ => "not in sight",
+    };
+
+    public static DateOnly Day(this DateTime time) => DateOnly.FromDateTime(time);
+}

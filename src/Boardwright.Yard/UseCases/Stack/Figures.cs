@@ -1,0 +1,177 @@
+using System.Globalization;
+using Boardwright.Quantities;
+using Boardwright.Wood;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.Facts;
+using Boardwright.Yard.Book.State;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>The numbers of a stack, each with what went in, the method and the source.</summary>
+internal static class StackFigures
+{
+    /// <summary>Moisture the trade dries to for furniture and floors indoors.</summary>
+    public static MoistureContent IndoorTarget { get; } = MoistureContent.FromPercent(7.0);
+
+    public static IReadOnlyList<Traced> Of(YardState state, Stack stack, StackForecast? drying)
+    {
+        List<Traced?> figures = [LastRead(state, stack), Likely(drying), Ready(drying), Outdoor(state, stack), Dry(state, stack), Weight(stack, drying)];
+        return [.. figures.OfType<Traced>()];
+    }
+
+    private static Traced? LastRead(YardState state, Stack stack)
+    {
+        if (stack.Moisture is not { Mean: { } mean } reading)
+            return null;
+
+        var points = ReadingError.Points(reading, mean.Percent);
+        var by = StackSheet.ByWords(state, reading.Entry);
+        var value = reading.Meter is not { Usable: false } ? Text(mean.Percent, "0.0") : mean.Percent < 15.0 ? "under 7" : "over 28";
+        var read = reading is { Raw: { } raw, Wood: { } wood }
+            ? string.Create(CultureInfo.InvariantCulture, $"Read {raw.Percent:0.0} in wood at {wood.Fahrenheit:0} °F: {Added(mean, raw)}")
+            : $"By {Words(reading.Method)}";
+        return new("Moisture, last read", value, "%",
+            string.Create(CultureInfo.InvariantCulture, $"{Math.Max(mean.Percent - points, 0.0):0.0} to {mean.Percent + points:0.0} likely. {read}. {by}{DayWords.Of(reading.At.Day(), state.Today)}"))
+        {
+            Method = reading.Raw is null ? "moisture-content" : "moisture-meter",
+            Source = reading.Raw is null ? $"{by}entry {reading.Entry}" : "up to 1 % for each 20 °F from 70 °F (Conners, FOR-128; James, FPL-GTR-6)",
+            Inputs =
+            [
+                ("as read", reading.Raw is { } shown ? Text(shown.Percent, "0.0") + " %" : "not by meter"),
+                ("wood temperature", reading.Wood is { } at ? Text(at.Fahrenheit, "0") + " °F" : "not taken"),
+                ("meter set to", reading.SetTo?.Name ?? "–"),
+                ("boards", reading.Boards?.ToString(CultureInfo.InvariantCulture) ?? "not counted"),
+                ("spread of boards", reading.SdPct is { } sd ? Text(sd, "0.0") + " %" : "not taken"),
+                ("give or take", Text(points, "0.#") + " %"),
+                ("to know", reading.Meter?.Note is { Length: > 0 } note ? note : "nothing"),
+            ],
+        };
+    }
+
+    private static string Added(MoistureContent mean, MoistureContent raw) => mean.Percent >= raw.Percent
+        ? $"{Text(mean.Percent - raw.Percent, "0.0")} added"
+        : $"{Text(raw.Percent - mean.Percent, "0.0")} taken off";
+
+    /// <summary>"pins", "oven sections": how a reading was made.</summary>
+    public static string Words(MoistureMethod method) => method switch
+    {
+        MoistureMethod.Pin => "pins",
+        MoistureMethod.CorePins => "pins in the core",
+        MoistureMethod.OvenSections => "oven sections",
+        MoistureMethod.SampleBoards => "sample boards",
+        MoistureMethod.InKiln => "kiln’s own gauge",
+        MoistureMethod.AtUnloading => "pins at unloading",
+        _ => "estimate",
+    };
+
+    private static Traced? Likely(StackForecast? drying) => drying is null ? null
+        : new("Likely this evening", Text(drying.Now.P50.Percent, "0.0"), "%",
+            string.Create(CultureInfo.InvariantCulture, $"{drying.Now.P10.Percent:0.0} to {drying.Now.P90.Percent:0.0}, 8 times in 10, by the air since {DayWords.Of(drying.Input.Start, drying.Today)} and {Readings(drying.Input.Readings.Count)}"))
+        {
+            Method = "air-drying",
+            Source = $"{drying.Forecast.Origin} (mark {drying.Forecast.Mark})",
+            Inputs =
+            [
+                ("green from the saw", Text(drying.Input.From.Percent, "0") + " %"),
+                ("thickness", Text(drying.Input.Thickness.Inches, "0.###") + " in"),
+                ("place", drying.Input.Moves.Count == 0 ? drying.Input.Place.Name : $"{drying.Input.Place.Name}, then {drying.Input.Moves[^1].Place.Name}"),
+                ("air observed through", drying.Input.WeatherKnownThrough is { } day ? DayWords.Of(day, drying.Today) : "not observed"),
+                ("readings used", drying.Input.Readings.Count.ToString(CultureInfo.InvariantCulture)),
+                ("to know", drying.Forecast.Notes.Count > 0 ? string.Join("; ", drying.Forecast.Notes) : "nothing"),
+            ],
+        };
+
+    private static string Readings(int count) => count switch { 0 => "no reading", 1 => "one reading", _ => $"{count} readings" };
+
+    private static Traced? Ready(StackForecast? drying)
+    {
+        if (drying is null)
+            return null;
+
+        var target = Text(drying.Target.Percent, "0.#") + " %";
+        var (value, basis) = drying switch
+        {
+            { IsReady: true } => (drying.ReadyWords, $"at or under {target}; {drying.TargetWhy}"),
+            { Forecast.ReadyP50: { } likely } => (DayWords.Of(likely, drying.Today), $"likely; {drying.ReadyWords}, 8 times in 10. To {target}: {drying.TargetWhy}"),
+            _ => ("not in sight", $"to {target}: the air does not bring it there by {DayWords.Of(drying.Input.Weather.Last, drying.Today)}. {drying.TargetWhy}"),
+        };
+        return new("Dry enough", value, "", basis)
+        {
+            Method = "air-drying",
+            Source = $"{drying.Forecast.Origin} (mark {drying.Forecast.Mark})",
+            Inputs =
+            [
+                ("early, 1 in 10", DayOrNone(drying.Forecast.ReadyP10, drying.Today)),
+                ("likely", DayOrNone(drying.Forecast.ReadyP50, drying.Today)),
+                ("late, 9 in 10", DayOrNone(drying.Forecast.ReadyP90, drying.Today)),
+                ("air ahead", "forecast, then the usual air of the season with chance departures"),
+                ("wanted", target),
+            ],
+        };
+    }
+
+    private static string DayOrNone(DateOnly? day, DateOnly today) => day is { } known ? DayWords.Of(known, today) : "not in sight";
+
+    private static Traced? Outdoor(YardState state, Stack stack) =>
+        stack.Stage == StackStage.AirDrying && StackSheet.OutdoorMoisture(state) is var (moisture, normal)
+        ? new("Air holds it at", Text(moisture.Percent, "0.0"), "%", string.Create(CultureInfo.InvariantCulture, $"usual {state.Today:MMMM}, {normal.MeanC:0.0} °C and {normal.MeanRhPct:0} %"))
+        {
+            Method = "emc",
+            Source = "Hailwood-Horrobin form of the Wood Handbook, FPL-GTR-282, eq. 4-5",
+            Inputs = [("mean temperature", Text(normal.MeanC, "0.0") + " °C"), ("mean humidity", Text(normal.MeanRhPct, "0") + " %")],
+        }
+        : null;
+
+    private static Traced? Dry(YardState state, Stack stack)
+    {
+        if (stack.Moisture?.Mean is not { } mean || stack.NeverKiln || mean <= IndoorTarget || Shrunk(stack, mean) is not { } shrunk)
+            return null;
+
+        var loss = Falldown(state, stack);
+        var net = shrunk.Count * (1.0 - (loss?.Likely ?? 0.0) / 100.0);
+        return new("Out at 7 %", Text(net, "#,0"), "bf", string.Create(CultureInfo.InvariantCulture, $"{shrunk.Count:#,0} shrunk, less {loss?.Likely ?? 0:0.#} % falldown"))
+        {
+            Method = "shrinkage",
+            Source = "Wood Handbook, FPL-GTR-282, eq. 4-9 and table 4-3; falldown: the mill’s own record",
+            Inputs =
+            [
+                ("net now", Text(stack.Footage.Count, "#,0") + " bf"),
+                ("from", Text(mean.Percent, "0.0") + " %"),
+                ("to", "7 %"),
+                ("falldown, low to high", loss is null ? "none on record" : string.Create(CultureInfo.InvariantCulture, $"{loss.Low:0.#} to {loss.High:0.#} %")),
+            ],
+        };
+    }
+
+    /// <summary>Footage after shrinking to the indoor target; null where no shrinkage is known.</summary>
+    public static BoardFeet? Shrunk(Stack stack, MoistureContent mean) =>
+        NetFootage.At(stack.Species, stack.Grain == Grain.Quarter, stack.Footage, mean, IndoorTarget) is Outcome<BoardFeet>.Done(var shrunk) ? shrunk : null;
+
+    /// <summary>Share lost to drying defects and trimming, by the mill's own record.</summary>
+    public static Band? Falldown(YardState state, Stack stack)
+    {
+        var priced = state.Prices.GetValueOrDefault(stack.Species.CommonName);
+        return stack.Product is Product.Boards or Product.Blocking ? priced?.FalldownBoardsPct : priced?.FalldownSlabsPct;
+    }
+
+    private static Traced? Weight(Stack stack, StackForecast? drying)
+    {
+        if ((drying?.Now.P50 ?? stack.Moisture?.Mean) is not { } mean)
+            return null;
+
+        var mass = stack.Footage.NominalVolume.CubicMetres * WoodDensity.At(stack.Species, mean).KilogramsPerCubicMetre;
+        return new("Weighs about", Text(mass, "#,0"), "kg", string.Create(CultureInfo.InvariantCulture, $"{Mass.FromKilograms(mass).Pounds:#,0} lb at {mean.Percent:0.0} %, nominal thickness"))
+        {
+            Method = "density",
+            Source = "Wood Handbook, FPL-GTR-282, eqs. 4-11 and 4-14",
+            Inputs =
+            [
+                ("basic specific gravity", Text(stack.Species.BasicSpecificGravity, "0.00")),
+                ("moisture", Text(mean.Percent, "0.0") + " %"),
+                ("footage", Text(stack.Footage.Count, "#,0") + " bf"),
+            ],
+        };
+    }
+
+    private static string Text(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,152 @@
+using System.Globalization;
+using Boardwright.Drying;
+using Boardwright.Quantities;
+using Boardwright.Quantities.Reading;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.Facts;
+using Boardwright.Yard.Book.State;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>How a stack has dried and will dry outdoors, with all its readings: the past in hindsight, today, the days ahead, the day it is dry enough.</summary>
+public sealed record StackForecast
+{
+    private const double UsualTargetPercent = 20.0;
+    private const int DaysAheadMax = 540;
+    private const int DaysMax = 1500;
+    private const int CurveDaysAhead = 80;
+    private const int GainDays = 45;
+    private const double GainPoints = 0.3;
+
+    public required Stack Stack { get; init; }
+
+    public required DateOnly Today { get; init; }
+
+    /// <summary>Dry enough is at or under this.</summary>
+    public required MoistureContent Target { get; init; }
+
+    /// <summary>Where the target comes from.</summary>
+    public required string TargetWhy { get; init; }
+
+    public required AirDryingInput Input { get; init; }
+
+    public required AirDryingForecast Forecast { get; init; }
+
+    /// <summary>From the start to this evening, with every reading known.</summary>
+    public required IReadOnlyList<DryingDay> Past { get; init; }
+
+    /// <summary>From this evening on, if it is left where it is.</summary>
+    public required IReadOnlyList<DryingDay> Ahead { get; init; }
+
+    /// <summary>What the outdoor air holds wood at, week by week: single days are too short for wood.</summary>
+    public IReadOnlyList<(DateOnly Day, double Percent)> WeeklyAir => [.. Past.Concat(Ahead.Skip(1)).Chunk(7).Where(week => week.Length == 7).Select(week => (week[3].Date, week.Average(day => day.Emc.Percent)))];
+
+    /// <summary>This evening.</summary>
+    public DryingDay Now => Ahead[0];
+
+    /// <summary>Forty-five days on, when the air until then holds wood wetter than it is and it will have gained; null while it dries or stands still.</summary>
+    public DryingDay? Gain => Ahead.Count > GainDays && Ahead.Take(GainDays).Average(day => day.Emc.Percent) > Now.P50.Percent + GainPoints && Ahead[GainDays].P50 > Now.P50
+        ? Ahead[GainDays] : null;
+
+    /// <summary>True when it is as likely as not dry enough already.</summary>
+    public bool IsReady => Forecast.ReadyP50 <= Today && Now.P50 <= Target;
+
+    /// <summary>The ready day for a table: "since 12 Sep", "26 Apr to 20 May 2027", "not in sight".</summary>
+    public string ReadyWords => IsReady ? $"since {DayWords.Of(Forecast.ReadyP50!.Value, Today)}" : Forecast.ReadyP10 is { } early && Forecast.ReadyP90 is { } late && early <= Today
+        ? $"now to {DayWords.Of(late, Today)}" : DayWords.Band(Forecast.ReadyP10, Forecast.ReadyP90, Today);
+
+    /// <summary>The forecast of a stack.</summary>
+    /// <param name="state">The yard.</param>
+    /// <param name="tag">The stack.</param>
+    /// <param name="target">Moisture it is asked to reach, such as 18%; null for what its order or the house asks.</param>
+    /// <returns>The forecast; no answer for wood that is not drying outdoors.</returns>
+    public static Outcome<StackForecast> Of(YardState state, string tag, string? target = null)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        if (!state.Stacks.TryGetValue(tag, out var stack))
+            return new Refusal("stack", tag, $"a stack of the book: {NearestNames.Of(tag, [.. state.Stacks.Keys])}");
+        if (stack.Stage != StackStage.AirDrying)
+            return new Outcome<StackForecast>.NoAnswer(NotOutdoors(stack));
+
+        var (usual, why) = UsualTarget(state, stack);
+        return (string.IsNullOrWhiteSpace(target) ? usual : Read.MoistureContent("target", target)).Then(wanted =>
+        {
+            var end = state.Today.AddDays(DaysAheadMax);
+            return YardWeather.Series(state, stack.SawnOn, end).Then(weather => Run(state, stack, wanted, string.IsNullOrWhiteSpace(target) ? why : "asked for here", weather));
+        });
+    }
+
+    private static Outcome<StackForecast> Run(YardState state, Stack stack, MoistureContent target, string why, WeatherSeries weather)
+    {
+        var (place, moves) = Places(state, stack);
+        var input = new AirDryingInput
+        {
+            Species = stack.Species,
+            Thickness = stack.SawnThickness ?? stack.Thickness.Length,
+            From = GreenWood.Moisture(stack.Species),
+            To = target,
+            Start = stack.SawnOn,
+            Weather = weather,
+            Place = place,
+            Moves = moves,
+            Readings = [.. stack.Readings.Select(ReadingError.For).OfType<StackReading>()],
+            WeatherKnownThrough = YardWeather.ObservedThrough(state),
+            CurveThrough = state.Today.AddDays(CurveDaysAhead),
+            HorizonDays = Math.Clamp(weather.Last.DayNumber - stack.SawnOn.DayNumber, 1, DaysMax),
+        };
+        return ForecastCache.Of(input).Then<StackForecast>(forecast =>
+        {
+            var evening = state.Today.AddDays(1);
+            IReadOnlyList<DryingDay> known = [.. forecast.Hindsight, .. forecast.Curve.Skip(forecast.Hindsight.Count)];
+            return known[^1].Date < evening
+                ? new Outcome<StackForecast>.NoAnswer($"{stack.Tag} has stood longer than is looked ahead, {DaysMax} days: read it.")
+                : new StackForecast
+                {
+                    Stack = stack,
+                    Today = state.Today,
+                    Target = target,
+                    TargetWhy = why,
+                    Input = input,
+                    Forecast = forecast,
+                    Past = [.. known.TakeWhile(day => day.Date <= evening)],
+                    Ahead = [.. known.SkipWhile(day => day.Date < evening)],
+                };
+        });
+    }
+
+    // What the order of a never-kiln stack takes at most, else the house's figure for air-dried wood.
+    private static (MoistureContent Target, string Why) UsualTarget(YardState state, Stack stack)
+    {
+        var line = stack.ReservedFor is { } tag && state.Orders.TryGetValue(tag, out var order) ? order.Lines.FirstOrDefault(l => l.Asked.Stacks.Contains(stack.Tag)) : null;
+        return stack.NeverKiln && line?.Asked.McHighPct is { } most
+            ? (MoistureContent.FromPercent(most), $"{stack.ReservedFor} takes up to {most.ToString("0.#", CultureInfo.InvariantCulture)} %")
+            : state.Setting("air_dry_target") is { } house
+                ? (MoistureContent.FromPercent(house), "the house’s figure for air-dried wood")
+                : (MoistureContent.FromPercent(UsualTargetPercent), "usual for air-dried wood before the kiln");
+    }
+
+    private static (StackPlace First, IReadOnlyList<StackMove> Moves) Places(YardState state, Stack stack)
+    {
+        var first = stack.Place;
+        var moves = new List<StackMove>();
+        foreach (var entry in stack.History.Select(state.Entry))
+        {
+            if (entry.Fact is StackBuilt built)
+                first = built.Place;
+            else if (entry.Fact is StackMoved moved)
+                moves.Add(new(entry.HappenedAt.Day(), PlaceOf(state, moved.Place)));
+        }
+
+        return (PlaceOf(state, first), moves);
+    }
+
+    private static StackPlace PlaceOf(YardState state, string place) =>
+        state.Places.GetValueOrDefault(place)?.Type is PlaceKind.Shed or PlaceKind.Store or PlaceKind.Workshop ? StackPlace.Shed : StackPlace.Row;
+
+    private static string NotOutdoors(Stack stack) => stack.Stage switch
+    {
+        StackStage.InKiln => $"{stack.Tag} is in charge {stack.Charge}: its samples tell how it dries.",
+        StackStage.Gone => $"{stack.Tag} is used up.",
+        _ => $"{stack.Tag} is dry and out of the weather: nothing is forecast for it.",
+    };
+}

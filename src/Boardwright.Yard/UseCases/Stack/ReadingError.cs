@@ -1,0 +1,37 @@
+using Boardwright.Drying;
+using Boardwright.Yard.Book.Facts;
+using Boardwright.Yard.Book.State;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>How far a moisture reading may be believed, for the forecast.</summary>
+/// <remarks>Points of moisture content by method, common practice; a meter says its own. Unusable readings stay in the book and are not used.</remarks>
+public static class ReadingError
+{
+    private const double EstimateShare = 0.15;
+
+    // Points are how far off the method is nine times in ten; the forecast takes a standard error.
+    private const double StandardErrorsInBand = 1.645;
+
+    /// <summary>The reading for the forecast; null when it has no figure or lies outside what its meter can read.</summary>
+    public static StackReading? For(MoistureReading reading)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        return reading is { Mean: { } mean } && reading.Meter is not { Usable: false }
+            ? StackReading.Of(reading.At.Day(), mean, reading.SdPct ?? 0.0, reading.Boards ?? 1, Points(reading, mean.Percent) / StandardErrorsInBand)
+            : null;
+    }
+
+    /// <summary>How far the method itself may be off, points of moisture content either way, nine times in ten.</summary>
+    public static double Points(MoistureReading reading, double meanPercent)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        return reading.Meter?.ErrorPoints ?? reading.Method switch
+        {
+            MoistureMethod.OvenSections or MoistureMethod.SampleBoards => 0.5,
+            MoistureMethod.AtUnloading => 1.0,
+            MoistureMethod.CorePins or MoistureMethod.InKiln or MoistureMethod.Pin => 2.0,
+            _ => EstimateShare * meanPercent,
+        };
+    }
+}
