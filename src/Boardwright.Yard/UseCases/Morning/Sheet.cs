@@ -1,147 +1,60 @@
-using System.Globalization;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
-using Boardwright.Yard.Book.State;
 
 namespace Boardwright.Yard.UseCases;
 
-/// <summary>One thing to do today.</summary>
-/// <param name="At">The hour, place, tag or machine it is about.</param>
-/// <param name="Do">A sentence that begins with a verb.</param>
-/// <param name="Why">What stands to lose.</param>
-/// <param name="Much">The deciding number with its unit.</param>
-/// <param name="MuchBasis">What the number is.</param>
-/// <param name="Path">Where to do it.</param>
-/// <param name="StakeMoney">Money at risk if it is left until tomorrow, as far as the book knows it.</param>
-/// <param name="For">Who is meant; null for everybody.</param>
-public sealed record Task(string At, string Do, string Why, string Much, string MuchBasis, string Path, decimal StakeMoney, string? For);
+/// <summary>A name on the sheet's switch.</summary>
+/// <param name="Name">As in the book.</param>
+/// <param name="From">First hour of the day, from the role's rounds or the working hours; null on a day off.</param>
+public sealed record SheetPerson(string Name, TimeOnly? From);
 
-/// <summary>What to do today, what stands to lose most first.</summary>
-public static class MorningSheet
+/// <summary>What to do today, what stands to lose most first; for one person by their role, or for everybody.</summary>
+/// <param name="Person">Whose sheet; null for everybody.</param>
+/// <param name="People">Who may be chosen.</param>
+/// <param name="DayWords">A day off or a person away; null on a usual working day.</param>
+/// <param name="Tasks">In the order of money at stake for each day left.</param>
+public sealed record MorningSheet(string? Person, IReadOnlyList<SheetPerson> People, string? DayWords, IReadOnlyList<DayTask> Tasks)
 {
-    // Shares of a charge's value that a day without watching puts at risk. Common practice, no source; meant for the order of the sheet only.
-    private const decimal UnwatchedShare = 0.02m;
-    private const decimal ValuePerBf = 3m;
+    /// <summary>The rules of the sheet; each knows one kind of work.</summary>
+    private static readonly Func<YardState, IEnumerable<DayTask>>[] Rules =
+    [
+        ChargesToWatch.Of, ChargesToPull.Of, KilnsToLoad.Of, OpenInterruptions.Of,
+        FiresToStoke.Of, HeatShort.Of, BoilersToChase.Of,
+        PromisesAtRisk.Of, PromisesToRefuse.Of, OrdersDue.Of, ChangesToSettle.Of, ReadyToShip.Of,
+        PacksInDispute.Of, PacksToBand.Of, ShavingsToFill.Of, StacksToPlane.Of,
+        ReadingsDue.Of, LogsToOpen.Of, LogsToScan.Of, TagsToSettle.Of, CallsToAnswer.Of,
+        ResinShort.Of, PoursToMind.Of, WoodNotForPours.Of, SoftCastings.Of, DaysOff.Of,
+    ];
 
-    /// <summary>Tasks for one person, or for everybody.</summary>
-    public static IReadOnlyList<Task> For(YardState state, string? person)
+    /// <summary>The sheet of a day.</summary>
+    /// <param name="state">The yard.</param>
+    /// <param name="person">A name of the book; null or unknown for everybody.</param>
+    public static MorningSheet For(YardState state, string? person)
     {
         ArgumentNullException.ThrowIfNull(state);
-        var tasks = Charges(state).Concat(Heat(state)).Concat(Packs(state)).Concat(Orders(state)).Concat(Pours(state)).Concat(Readings(state)).Concat(Tags(state)).Concat(Logs(state));
-        return [.. tasks.Where(task => person is null || task.For is null || task.For == person).OrderByDescending(task => task.StakeMoney)];
+        var who = person is not null ? state.People.GetValueOrDefault(person) : null;
+        var tasks = Rules.SelectMany(rule => rule(state)).Where(task => who is null || Concerns(state, task, who)).OrderByDescending(task => task.Stake.PerDay).ThenBy(task => task.At, StringComparer.Ordinal);
+        return new(who?.Person, [.. state.People.Values.Select(one => new SheetPerson(one.Person, FirstHour(state, one))).OrderBy(one => one.From ?? TimeOnly.MaxValue).ThenBy(one => one.Name, StringComparer.Ordinal)], Words(state, who), [.. tasks]);
     }
 
-    private static IEnumerable<Task> Charges(YardState state)
+    // Work that nobody's role names is everybody's.
+    private static bool Concerns(YardState state, DayTask task, PersonNamed who) =>
+        (task.For & Roles.Of(who)) != 0 || !state.People.Values.Any(one => (task.For & Roles.Of(one)) != 0);
+
+    private static TimeOnly? FirstHour(YardState state, PersonNamed person) =>
+        Roles.Rounds(person) is [var first, ..] ? first
+        : state.Calendar.PeopleOn(state.Today).Contains(person.Person) ? state.Calendar.Week[state.Today.DayOfWeek].From
+        : null;
+
+    private static string? Words(YardState state, PersonNamed? who)
     {
-        foreach (var charge in state.Charges.Values.Where(charge => charge.IsRunning))
-        {
-            var value = (decimal)charge.FootageIn.Count * ValuePerBf;
-            var wettest = charge.Wettest;
-            if (charge.SoundSamples.Any())
-            {
-                yield return new(charge.Kiln, $"Weigh the {charge.SoundSamples.Count()} samples of {charge.Tag}, then see the setting.",
-                    wettest is null ? "" : $"Wettest is sample {wettest.Name}.", Text(wettest?.Moisture.Percent, "0.0") + " %", $"wettest; {Text(charge.Target.Percent, "0")} wanted",
-                    $"/charges/{charge.Tag}", value * UnwatchedShare, "Pell");
-            }
-            else
-            {
-                yield return new(charge.Kiln, $"Read the gauge of {charge.Tag} and write it down.", "No samples can be weighed inside.", Text(charge.FootageIn.Count, "#,0") + " bf",
-                    charge.ExpectedOutOn is { } day ? $"out about {day:d MMM}" : "in the kiln", $"/charges/{charge.Tag}", value * UnwatchedShare, "Pell");
-            }
-
-            if (charge.ExpectedOutOn is { } due && due <= state.Today)
-            {
-                yield return new(charge.Kiln, $"Check whether {charge.Tag} may come out.", "Its day is here; a full kiln earns nothing once the wood is dry.",
-                    Text(charge.FootageIn.Count, "#,0") + " bf", $"expected out {due:d MMM}", $"/charges/{charge.Tag}", 100m, "Pell");
-            }
-        }
+        if (state.Calendar.Closed.TryGetValue(state.Today, out var closed))
+            return $"Today: {closed.Why}{(closed.From is { } from ? $" ({from:HH:mm})" : "")}. Kilns and boilers run on.";
+        if (state.Calendar.Week.Count == 0 || who is null || Roles.Rounds(who).Count > 0 || state.Calendar.PeopleOn(state.Today).Contains(who.Person))
+            return state.Calendar.Week.Count > 0 && state.Calendar.HoursOn(state.Today) == 0.0 ? "Nobody works today. Kilns and boilers run on." : null;
+        if (state.Calendar.Away.FirstOrDefault(away => away.Day == state.Today && away.Person == who.Person) is { } gone)
+            return $"{who.Person} is away today: {gone.Why}.";
+        var days = state.Calendar.Week.Values.Where(day => day.People.Contains(who.Person)).Select(day => day.Day).OrderBy(day => ((int)day + 6) % 7).ToList();
+        return days.Count == 0 ? null : $"{who.Person} works on {string.Join(", ", days)}: this waits until then.";
     }
-
-    private static IEnumerable<Task> Heat(YardState state)
-    {
-        foreach (var day in BoilerSheet.Days(state, 14).Where(day => day.ShortKw > 0.0).Take(1))
-        {
-            yield return new(day.Date.ToString("d MMM", CultureInfo.InvariantCulture), "Plan for a heat shortage.",
-                string.Create(CultureInfo.InvariantCulture, $"{day.OutsideC:0} °C outside: shop {day.ShopKw:0.0} kW and the kilns {day.KilnsKw:0.0} kW want more than the boilers give."),
-                Text(day.ShortKw, "0.0") + " kW", "short", "/boiler", 60m, null);
-        }
-
-        foreach (var boiler in state.Boilers.Values.Where(boiler => boiler.Down is null && boiler.Installed.StokedEveryHours is not null))
-        {
-            yield return new("06, 14, 22", $"Stoke {boiler.Name}.", $"Every {boiler.Installed.StokedEveryHours:0} hours.", Text(boiler.Installed.SteadyOutputKw, "0") + " kW", "steady output", "/boiler", 40m, "Pell");
-        }
-    }
-
-    private static IEnumerable<Task> Packs(YardState state)
-    {
-        foreach (var pack in state.Packs.Values.Where(pack => pack is { IsDisputed: true, Shipment: null }))
-        {
-            yield return new(pack.Tag, "Look a third time at the boards that differ.",
-                $"Tallied {pack.Tallies.Count} times: {string.Join(" and ", pack.Tallies.Select(tally => $"{tally.By} {tally.Footage.Count:0}"))} bf. Nothing is printed until one holds.",
-                Text(pack.Tallies.Max(tally => tally.Footage.Count) - pack.Tallies.Min(tally => tally.Footage.Count), "0") + " bf", "between them", $"/tally/{pack.Tag}", 25m, null);
-        }
-    }
-
-    private static IEnumerable<Task> Orders(YardState state)
-    {
-        foreach (var order in state.Orders.Values.Where(order => order.IsOpen))
-        {
-            var left = order.DueOn.DayNumber - state.Today.DayNumber;
-            if (left > 21)
-            {
-                continue;
-            }
-
-            var words = left < 0 ? $"{-left} days late" : left == 0 ? "due today" : $"due in {left} days";
-            yield return new(order.Tag, $"{(left <= 7 ? "Get ready" : "Watch")} {order.Lines[0].Asked.Goods} for {order.Customer}.",
-                $"{words}; {order.LatePerDayMoney:0} a day when late.", Quantity(order.Lines[0].Asked), order.DueOn.ToString("d MMM", CultureInfo.InvariantCulture),
-                $"/promises/{order.Tag}", order.LatePerDayMoney * (left <= 0 ? 2m : 7m / (left + 7m)), "Oda");
-        }
-    }
-
-    private static IEnumerable<Task> Pours(YardState state)
-    {
-        foreach (var pour in state.Pours.Values.Where(pour => pour.PouredAt is null && pour.PourOn.DayNumber - state.Today.DayNumber is >= 0 and <= 3))
-        {
-            yield return new(pour.Tag, $"Prepare the mould of {pour.Tag}.", $"Pours on {pour.PourOn:d MMM}.", pour.PourOn.ToString("d MMM", CultureInfo.InvariantCulture), "pour day", $"/pours/{pour.Tag}", 30m, "Wren");
-        }
-
-        foreach (var pour in state.Pours.Values.Where(pour => pour is { PouredAt: not null, DemouldedAt: null } && pour.DemouldOn <= state.Today))
-        {
-            yield return new(pour.Tag, $"Test {pour.Tag} with a nail, then demould.", "Its day is here; the thin edge cures last.", pour.DemouldOn.ToString("d MMM", CultureInfo.InvariantCulture), "demould day", $"/pours/{pour.Tag}", 30m, "Wren");
-        }
-    }
-
-    private static IEnumerable<Task> Readings(YardState state)
-    {
-        foreach (var stack in state.Stacks.Values.Where(stack => stack is { IsHere: true, Stage: StackStage.AirDrying }))
-        {
-            var days = stack.Moisture is { } reading ? state.Today.DayNumber - DateOnly.FromDateTime(reading.At).DayNumber : int.MaxValue;
-            if (days >= 7)
-            {
-                yield return new(stack.Place, $"Read {stack.Tag}, and the wood’s own temperature.", stack.ReservedFor is { } order ? $"Reserved for {order}." : "", Text(stack.Footage.Count, "#,0") + " bf",
-                    stack.Moisture is null ? "never read" : $"last read {days} days ago", $"/stacks/{stack.Tag}/read", stack.ReservedFor is null ? 4m : 10m, "Pell");
-            }
-        }
-    }
-
-    private static IEnumerable<Task> Tags(YardState state)
-    {
-        foreach (var log in state.Logs.Values.Where(log => log is { Proven: false, IsSawn: false }))
-        {
-            yield return new(log.Tag, "Look at the end grain and settle which log this is.", "Unproven: no price, no promise.", string.Join(" or ", log.ConfusedWith), "candidates", $"/logs/{log.Tag}", 20m, "Bram");
-        }
-    }
-
-    private static IEnumerable<Task> Logs(YardState state)
-    {
-        foreach (var log in state.Logs.Values.Where(log => !log.IsSawn && log.MetalScan is MetalScan.NotScanned or MetalScan.FenceLineNotScanned or MetalScan.HitsNotDug))
-        {
-            yield return new(log.Tag, "Scan for metal before it goes on the mill.", $"{log.Species}, {log.Source}; a strike costs a blade.", Text(state.Setting("metal_strike"), "0"), "money a strike", $"/logs/{log.Tag}", 16m, "Bram");
-        }
-    }
-
-    private static string Quantity(OrderLine line) => string.Create(CultureInfo.InvariantCulture, $"{line.Quantity:#,0.#} {line.Unit switch { OrderUnit.Bf => "bf", OrderUnit.M3 => "m³", OrderUnit.M3Loose => "m³ loose", OrderUnit.Slabs => "slabs", _ => "pieces" }}");
-
-    private static string Text(double? value, string format) => value?.ToString(format, CultureInfo.InvariantCulture) ?? "-";
 }

@@ -1,0 +1,32 @@
+using Boardwright.Yard.Book;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>Changes customers ask for, and complaints of the last fortnight.</summary>
+internal static class ChangesToSettle
+{
+    private const int ComplaintDays = 14;
+
+    public static IEnumerable<DayTask> Of(YardState state)
+    {
+        foreach (var order in state.Orders.Values.Where(order => order.IsOpen))
+        {
+            foreach (var line in order.Lines.Where(line => line.ChangeAsked is not null))
+            {
+                var asked = line.ChangeAsked!;
+                yield return new(order.Tag, $"Answer {order.Customer}: a change is asked for.", $"{asked.Why} Nothing changes until it is settled.",
+                    new("Asked now", asked.Quantity is { } more ? $"{more:#,0.#}" : $"{asked.DueOn:d MMM}", asked.Quantity is null ? "" : WoodWorth.UnitWords(line.Asked.Unit), $"was {(asked.Quantity is null ? $"{line.Asked.DueOn:d MMM}" : WoodWorth.Words(line.Asked))}") { Source = $"{order.Customer}" },
+                    new(WoodWorth.Of(state, line.Asked)?.Money ?? order.LatePerDayMoney, 2, "the order"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}");
+            }
+        }
+
+        foreach (var complaint in state.Complaints.Where(complaint => state.Today.DayNumber - DateOnly.FromDateTime(complaint.At).DayNumber is >= 0 and < ComplaintDays))
+        {
+            var about = complaint.Fact.Order ?? complaint.Fact.Charge;
+            yield return new(about ?? "Claim", $"Answer {complaint.Fact.Customer} from the record.", complaint.Fact.Text,
+                new("Said on", $"{complaint.At:d MMM}", "", complaint.Fact.CountedBf is { } counted ? $"counted {counted:#,0} bf {complaint.Fact.CountedHow}" : "nothing measured named") { Source = $"entry {complaint.Entry}" },
+                new(50m, 1, "a customer’s good will: a figure for the order of this sheet"), Duties.Office,
+                complaint.Fact.Charge is { } charge ? $"/charges/{charge}" : complaint.Fact.Order is { } order ? $"/promises/{order}" : "/promises", about is null ? "See the promises" : $"Open {about}");
+        }
+    }
+}

@@ -1,0 +1,91 @@
+using Boardwright.Drying.Schedules;
+using Boardwright.Quantities;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.State;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>Running charges: samples to weigh, a setting to change, or the round to make.</summary>
+internal static class ChargesToWatch
+{
+    private const double SameSettingF = 1.5;
+
+    public static IEnumerable<DayTask> Of(YardState state) => state.Charges.Values.Where(charge => charge.IsRunning).Select(charge =>
+    {
+        var worth = WoodWorth.Of(state, charge);
+        var share = SheetSettings.UnwatchedShare(state);
+        var stake = new Stake(worth * share, 1, $"{share:P0} of the charge’s {worth:#,0} for a day without watching");
+        return charge.SoundSamples.Any() ? Samples(state, charge, stake) : Gauge(state, charge, stake);
+    });
+
+    private static DayTask Samples(YardState state, Charge charge, Stake stake)
+    {
+        var last = DateOnly.FromDateTime(charge.SoundSamples.Max(sample => sample.Weighings[^1].At));
+        var due = last.AddDays(UsualDays(charge)) <= state.Today;
+        var next = due ? null : Step(state, charge);
+        var (act, why, key) = due
+            ? ($"Weigh the {charge.SoundSamples.Count()} samples of {charge.Tag}, then see the setting.", $"Last weighed {last:ddd d MMM}; {SettingWords(charge)}.", $"Weigh {charge.Tag}")
+            : next is { } step
+                ? ($"Set {charge.Kiln} to {step.DryBulbFahrenheit:0} / {step.WetBulbFahrenheit:0} °F.", $"The wetter half of the samples has passed into the next step; {SettingWords(charge)}.", $"Set {charge.Kiln}")
+                : ($"Make the round of {charge.Kiln}: bulbs, fans, doors.", $"Samples were weighed {(last == state.Today ? "this morning" : $"on {last:ddd d MMM}")}, next on {last.AddDays(UsualDays(charge)):ddd d MMM}; {SettingWords(charge)}.", $"See {charge.Tag}");
+        return new(Rounds(state) ?? charge.Kiln, act, why, Wettest(charge), stake, Duties.Kilns, $"/charges/{charge.Tag}", key) { Charge = charge.Tag, Caution = LostWood(charge) };
+    }
+
+    private static DayTask Gauge(YardState state, Charge charge, Stake stake)
+    {
+        var last = charge.Gauges.Count > 0 ? charge.Gauges[^1].At : (DateTime?)null;
+        return new(charge.Kiln, $"Read the gauges of {charge.Tag} and write them down.", $"{string.Join(", ", charge.Stacks)}: no samples can be weighed inside. {(last is { } at ? $"Last read {at:ddd d MMM HH:mm}." : "Not read yet.")}",
+            new("In the kiln", $"{charge.FootageIn.Count:#,0}", "bf", $"{charge.Target.Percent:0} % wanted{(charge.ExpectedOutOn is { } day ? $", out about {day:d MMM}" : "")}")
+            {
+                Source = $"loaded {charge.LoadedAt:d MMM yyyy}",
+                Inputs = [("stacks", string.Join(", ", charge.Stacks)), ("target", $"{charge.Target.Percent:0.#} %")],
+            },
+            stake, Duties.Kilns, $"/charges/{charge.Tag}", $"Read {charge.Kiln}") { Charge = charge.Tag };
+    }
+
+    // As this charge has been weighed so far: the middle gap between weighings; every day at first.
+    private static int UsualDays(Charge charge)
+    {
+        var days = charge.SoundSamples.SelectMany(sample => sample.Weighings).Select(weighing => DateOnly.FromDateTime(weighing.At).DayNumber).Distinct().Order().ToList();
+        var gaps = days.Zip(days.Skip(1), (a, b) => b - a).Order().ToList();
+        return gaps.Count == 0 ? 1 : Math.Max(1, gaps[gaps.Count / 2]);
+    }
+
+    /// <summary>Mean of the wetter half of the samples: what the schedule's step goes by.</summary>
+    private static MoistureContent Controlling(Charge charge)
+    {
+        var wet = charge.SoundSamples.Select(sample => sample.Moisture.Fraction).OrderDescending().ToList();
+        return MoistureContent.FromFraction(wet.Take((wet.Count + 1) / 2).Average());
+    }
+
+    /// <summary>The step that should hold, when it is not what is set; null when the setting was made after the last weighing or agrees.</summary>
+    private static KilnStep? Step(YardState state, Charge charge)
+    {
+        var weighed = charge.SoundSamples.Max(sample => sample.Weighings[^1].At);
+        if (charge.Settings.Count == 0 || charge.Settings[^1].At >= weighed || state.Stacks.GetValueOrDefault(charge.Stacks[0]) is not { } stack || !state.Kilns.TryGetValue(charge.Kiln, out var kiln)
+            || KilnSchedule.For(stack.Species, stack.Thickness.Length) is not Outcome<KilnSchedule>.Done(var schedule))
+            return null;
+        var step = schedule.LimitedTo(Temperature.FromCelsius(kiln.Installed.DryBulbMaxC)).StepAt(Controlling(charge));
+        return Math.Abs(step.DryBulbFahrenheit - charge.Settings[^1].DryBulb.Fahrenheit) > SameSettingF ? step : null;
+    }
+
+    private static string SettingWords(Charge charge) => charge.Settings.Count == 0 ? "no setting written"
+        : $"set to {charge.Settings[^1].DryBulb.Fahrenheit:0} / {charge.Settings[^1].WetBulb.Fahrenheit:0} °F since {charge.Settings[^1].At:ddd d MMM HH:mm}"
+          + (charge.Settings.Count > 1 ? $", was {charge.Settings[^2].DryBulb.Fahrenheit:0} / {charge.Settings[^2].WetBulb.Fahrenheit:0}" : "");
+
+    private static Traced Wettest(Charge charge) => new("Wettest sample", $"{charge.Wettest!.Moisture.Percent:0.0}", "%", $"sample {charge.Wettest.Name}; {charge.Target.Percent:0} wanted")
+    {
+        Method = "moisture-content",
+        Source = $"weighed {charge.Wettest.Weighings[^1].At:d MMM yyyy HH:mm}",
+        Inputs = [.. charge.SoundSamples.Select(sample => ($"sample {sample.Name}", $"{sample.Weighings[^1].Weight.Grams:#,0} g on {sample.CalculatedDry.Grams:#,0.0} g dry: {sample.Moisture.Percent:0.0} %")), ("mean", $"{charge.SampleMean!.Value.Percent:0.0} %")],
+    };
+
+    private static (string, string)? LostWood(Charge charge) => charge.SoundSamples.Select(sample => (sample, Index: sample.Weighings.FindIndex(weighing => weighing.AfterDamage))).FirstOrDefault(pair => pair.Index >= 0) is { sample: { } hurt, Index: var index }
+        ? ($"Sample {hurt.Name} lost wood", $"on {hurt.Weighings[index].At:dddd d MMM}. Its dry weight is {hurt.CalculatedDry.Grams:#,0.0} g now; with the old one it would read too dry.")
+        : null;
+
+    // The rounds still ahead cannot be known without a clock; all of the day's are named.
+    private static string? Rounds(YardState state) =>
+        state.People.Values.Where(person => Roles.Of(person).HasFlag(Duties.Kilns)).SelectMany(Roles.Rounds).Distinct().Order().ToList() is { Count: > 0 } hours
+            ? string.Join(" ", hours.Select(hour => $"{hour:HH:mm}")) : null;
+}

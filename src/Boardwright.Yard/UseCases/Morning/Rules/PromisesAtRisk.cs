@@ -1,0 +1,98 @@
+using Boardwright.Quantities;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.Facts;
+using Boardwright.Yard.Book.State;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>Promises whose wood may not be enough once dry, or whose charge comes out after the day.</summary>
+internal static class PromisesAtRisk
+{
+    public static IEnumerable<DayTask> Of(YardState state)
+    {
+        foreach (var order in state.Orders.Values.Where(order => order.IsOpen))
+        {
+            foreach (var line in order.Lines.Where(line => !line.IsFilled && line.Answer != Answer.No && line.Asked.DueOn.DayNumber - state.Today.DayNumber <= SheetSettings.OrderDays))
+            {
+                if (Volume(state, line.Asked) is { } band && band.Low < band.Sold && !(line.Asked.NeverKiln || line.Asked.CustomerWood))
+                    yield return Short(state, order, line.Asked, band);
+                else if (OutOn(state, line.Asked) is { } outOn && outOn > line.Asked.DueOn)
+                    yield return Late(state, order, line.Asked, outOn);
+            }
+        }
+    }
+
+    private static DayTask Short(YardState state, Order order, OrderLine line, SoldBand band)
+    {
+        var cover = Cover(state, line);
+        var days = line.DueOn.DayNumber - state.Today.DayNumber;
+        var worth = WoodWorth.Of(state, line);
+        var act = cover is { } stack
+            ? $"Put {stack.Tag} behind {order.Tag}: the wood may fall short."
+            : $"Watch the volume of {order.Tag}: the wood may fall short.";
+        var why = $"{order.Customer}, {line.Goods}, due {line.DueOn:d MMM}. {(OutOn(state, line) is { } outOn ? $"Out of the kiln about {outOn:d MMM}. " : "")}{(cover is { } other ? $"{other.Tag}: {other.Footage.Count:#,0} bf of the same wood, {other.Moisture?.Mean?.Percent:0.0} %, {other.Place}." : "No other stack of the same wood is free.")}";
+        return new(order.Tag, act, why,
+            new("Likely net", $"{band.Likely:#,0}", "bf", $"of {band.Sold:#,0} sold; {band.Low:#,0} to {band.High:#,0}")
+            {
+                Method = "shrinkage",
+                Source = "Wood Handbook, FPL-GTR-282, ch. 4; falldown: the mill’s own record",
+                Inputs = [.. line.Stacks.Select(tag => (tag, state.Stacks.TryGetValue(tag, out var named) ? $"{named.Footage.Count:#,0} bf net at {LoadedAt(state, named)?.Percent:0.0} %" : "not in the book")), ("dried to", $"{Target(state, line).Percent:0.#} %"), ("falldown", Falldown(state, line) is { } fall ? $"{fall.Low:0.#} / {fall.Likely:0.#} / {fall.High:0.#} %" : "none on record")],
+            },
+            new(worth?.Money ?? order.LatePerDayMoney, days, worth?.Basis ?? "a day late"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}") { Band = band, Standing = "at risk" };
+    }
+
+    private static DayTask Late(YardState state, Order order, OrderLine line, DateOnly outOn) =>
+        new(order.Tag, $"Tell {order.Customer} a later day.", $"{line.Goods}: its charge comes out about {outOn:d MMM}, after the {line.DueOn:d MMM} that was promised.",
+            new("Late", $"{outOn.DayNumber - line.DueOn.DayNumber}", "days", $"due {line.DueOn:d MMM}, out about {outOn:d MMM}") { Source = "charges and plan of the book", Method = "kiln-plan", Inputs = [("a day late costs", $"{order.LatePerDayMoney:0}")] },
+            new(order.LatePerDayMoney * (outOn.DayNumber - line.DueOn.DayNumber), Math.Max(1, line.DueOn.DayNumber - state.Today.DayNumber), $"{order.LatePerDayMoney:0} a day"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}") { Standing = "at risk" };
+
+    /// <summary>Board feet the named stacks give once dry: shrunk, less falldown; null where a figure is missing.</summary>
+    internal static SoldBand? Volume(YardState state, OrderLine line)
+    {
+        if (WoodWorth.FootageOf(line) is not { } sold || line.Stacks.Count == 0 || Falldown(state, line) is not { } fall)
+            return null;
+        var shrunk = 0.0;
+        foreach (var tag in line.Stacks)
+        {
+            if (!state.Stacks.TryGetValue(tag, out var stack) || stack.Stage is StackStage.KilnDried or StackStage.Dressed or StackStage.Gone || LoadedAt(state, stack) is not { } from
+                || NetFootage.At(stack.Species, stack.Grain == Grain.Quarter, stack.Footage, from, Target(state, line)) is not Outcome<BoardFeet>.Done(var net))
+                return null;
+            shrunk += net.Count;
+        }
+
+        return new(line.Goods, "bf", shrunk * (1.0 - fall.High / 100.0), shrunk * (1.0 - fall.Likely / 100.0), shrunk * (1.0 - fall.Low / 100.0), sold);
+    }
+
+    // The footage of a stack in a kiln is that of its loading: so is the moisture it is counted from.
+    private static MoistureContent? LoadedAt(YardState state, Stack stack)
+    {
+        if (stack.Charge is not { } tag || !state.Charges.TryGetValue(tag, out var charge))
+            return stack.Moisture?.Mean;
+        var samples = charge.Samples.Where(sample => sample.Weighings.Count > 0 && (sample.Stack ?? stack.Tag) == stack.Tag).ToList();
+        return samples.Count > 0 ? MoistureContent.FromFraction(samples.Average(sample => sample.Weighings[0].Moisture.Fraction))
+            : (stack.Readings.LastOrDefault(reading => reading.Mean is not null && reading.At <= charge.LoadedAt.AddDays(1)) ?? stack.Moisture)?.Mean;
+    }
+
+    private static MoistureContent Target(YardState state, OrderLine line) =>
+        line.Stacks.Select(tag => state.Stacks.GetValueOrDefault(tag)?.Charge).OfType<string>().Select(tag => state.Charges.GetValueOrDefault(tag)).OfType<Charge>().FirstOrDefault() is { } charge
+            ? charge.Target
+            : line is { McLowPct: { } low, McHighPct: { } high } ? MoistureContent.FromPercent((low + high) / 2.0) : MoistureContent.FromPercent(7.0);
+
+    private static Band? Falldown(YardState state, OrderLine line) =>
+        line.Stacks.Select(tag => state.Stacks.GetValueOrDefault(tag)).OfType<Stack>().FirstOrDefault() is { } stack && state.Prices.TryGetValue(stack.Species.CommonName, out var priced)
+            ? stack.Product is Product.Boards or Product.Blocking ? priced.FalldownBoardsPct : priced.FalldownSlabsPct
+            : null;
+
+    private static Stack? Cover(YardState state, OrderLine line) =>
+        line.Stacks.Select(tag => state.Stacks.GetValueOrDefault(tag)).OfType<Stack>().FirstOrDefault() is { } first
+            ? state.Stacks.Values.Where(stack => stack is { IsHere: true, ReservedFor: null, NeverKiln: false, Proven: true } && stack.Species.CommonName == first.Species.CommonName && stack.Thickness == first.Thickness && stack.Owner == first.Owner && !line.Stacks.Contains(stack.Tag))
+                .OrderByDescending(stack => stack.Footage.Count).FirstOrDefault()
+            : null;
+
+    private static DateOnly? OutOn(YardState state, OrderLine line)
+    {
+        var days = line.Stacks.Select(tag => state.Charges.Values.LastOrDefault(charge => charge.IsRunning && charge.Stacks.Contains(tag))?.ExpectedOutOn
+            ?? state.PlannedCharges.Values.LastOrDefault(planned => planned.Stacks.Contains(tag) && !state.Charges.ContainsKey(planned.Tag))?.OutOn).OfType<DateOnly>().ToList();
+        return days.Count == 0 ? null : days.Max();
+    }
+}
