@@ -125,6 +125,9 @@ public sealed class Ask(Command command, IReadOnlyDictionary<string, IReadOnlyLi
         return Refuses ? null : Take(what, host.OpenBook(what, place, make));
     }
 
+    /// <summary>The book usual here, where there is one; nothing is refused.</summary>
+    public YardBook? UsualBook() => host.OpenBook("--data", null, make: false) is Outcome<YardBook>.Done(var book) ? book : null;
+
     /// <summary>See <see cref="IAskHost.ReplaceBook"/>.</summary>
     public Outcome<string> ReplaceBook(BookPlace place, IReadOnlyList<Entry> entries) => host.ReplaceBook(Has("yard") ? "--yard" : "--data", place, entries);
 

@@ -89,6 +89,7 @@ public static class PlainText
     private static string Value(JsonNode? value) => value switch
     {
         null => "-",
+        JsonArray { Count: 0 } => "none",
         JsonArray list => string.Join(", ", list.Select(Value)),
         _ => value.GetValueKind() switch
         {

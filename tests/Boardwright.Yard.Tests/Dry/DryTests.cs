@@ -32,6 +32,7 @@ public sealed class DryTests
         var time = Answers.Json("dry kiln --species \"northern red oak\" --thickness 4/4 --from 30% --to 7% --kiln K2");
 
         Assert.All(time.GetProperty("steps").EnumerateArray(), step => Assert.True(step.Number("dry_bulb_c") <= (150.0 - 32.0) / 1.8 + 1e-9));
+        Assert.Contains("dry vacuum", Answers.Refusal("dry kiln --species \"sugar maple\" --thickness 4/4 --from 30% --to 8% --kiln K3").Accepted, StringComparison.Ordinal);
         Assert.Equal("--kiln", Answers.Refusal("dry kiln --species \"sugar maple\" --thickness 4/4 --from 30% --to 8% --kiln K9").What);
         Assert.Equal("--to", Answers.Refusal("dry kiln --species \"sugar maple\" --thickness 4/4 --from 8% --to 30%").What);
     }
@@ -71,6 +72,20 @@ public sealed class DryTests
     {
         Assert.Equal("--weather", Answers.Refusal(Maple).What);
         Assert.Equal("--place", Answers.Refusal(Maple + "--place Atlantis").What);
+    }
+
+    [Fact]
+    public void Weather_that_was_observed_is_not_scattered()
+    {
+        // The same observed days as a file, which may be of any year, and as the place's own record.
+        var file = Answers.Json(Maple + "--weather demo/weather.csv");
+        var place = Answers.Json(Maple + "--place demonstration");
+
+        Assert.True(Band(place) < Band(file), $"{Band(place)} and {Band(file)} days");
+        Assert.Equal(file.Number("days_p50"), place.Number("days_p50"), 3.0);
+
+        static int Band(System.Text.Json.JsonElement forecast) =>
+            DateOnly.Parse(forecast.GetProperty("ready_p90").GetString()!).DayNumber - DateOnly.Parse(forecast.GetProperty("ready_p10").GetString()!).DayNumber;
     }
 
     [Fact]

@@ -2,7 +2,6 @@ using Boardwright.Quantities;
 using Boardwright.Testing;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
-using Boardwright.Yard.Tests.Book;
 using Boardwright.Yard.UseCases;
 
 namespace Boardwright.Yard.Tests.Stacks;

@@ -1,5 +1,6 @@
 using Boardwright.Drying;
 using Boardwright.Quantities;
+using Boardwright.Yard.Book;
 using Boardwright.Yard.Commands;
 
 namespace Boardwright.Yard.UseCases;
@@ -7,6 +8,9 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>When a stack in the yard will be dry.</summary>
 public static class DryAir
 {
+    // Two years: a thick stack is carried over two winters.
+    private const int HorizonDays = 730;
+
     public static Command Command { get; } = Command.Of("dry", "air", "When a stack drying outdoors will be dry, as a band, day by day", Run) with
     {
         Options =
@@ -17,9 +21,10 @@ public static class DryAir
             Option.Required("to", "MC", "moisture content wanted"),
             Option.Required("start", "DATE", "day the stack stands, such as 2026-05-01"),
             Option.Optional("weather", "FILE", "daily weather with the header date,t_mean_c,rh_mean_pct and perhaps wind_mean_m_s; a whole year serves any day"),
-            Option.Optional("place", "NAME", "weather of a place instead of a file: demonstration"),
+            Option.Optional("place", "NAME", "weather of a place instead of a file: demonstration, or the place of the book that --data or --yard names"),
             Option.Optional("readings", "FILE", "readings on the stack with the header date,mc_pct, one row a board"),
             Option.Optional("stack", "row|shed|open-row", "covered row (default), shed, or uncovered row"),
+            .. BookPlace.Options,
         ],
         Examples =
         [
@@ -42,7 +47,7 @@ public static class DryAir
         var to = ask.Moisture("to");
         var start = ask.Date("start");
         var stack = ask.Choice("stack", "row", "row", "shed", "open-row");
-        var weather = Weather(ask);
+        var weather = Weather(ask, start);
         var readings = ask.Has("readings") ? ask.Take("--readings", DryingFiles.Readings("--readings", ask.File("readings"))) ?? [] : [];
         return ask.Refuses
             ? ask.Refused<Answer>()
@@ -53,13 +58,15 @@ public static class DryAir
                 From = from,
                 To = to,
                 Start = start,
-                Weather = weather!,
+                Weather = weather!.Value.Series,
+                WeatherKnownThrough = weather.Value.KnownThrough,
+                HorizonDays = HorizonDays,
                 Readings = readings,
                 Place = stack switch { "shed" => StackPlace.Shed, "open-row" => StackPlace.OpenRow, _ => StackPlace.Row },
             })).Then<Answer>(Show);
     }
 
-    private static WeatherSeries? Weather(Ask ask)
+    private static (WeatherSeries Series, DateOnly? KnownThrough)? Weather(Ask ask, DateOnly start)
     {
         if (ask.Has("weather") == ask.Has("place"))
         {
@@ -67,14 +74,29 @@ public static class DryAir
             return null;
         }
 
-        if (ask.Has("place"))
-        {
-            ask.Choice("place", null, "demonstration");
-            return DemonstrationClimate.Year;
-        }
+        if (!ask.Has("place"))
+            return ask.Take("--weather", DryingFiles.Weather("--weather", ask.File("weather"))) is { } series ? (series, null) : null;
 
-        return ask.Take("--weather", DryingFiles.Weather("--weather", ask.File("weather")));
+        return Place(ask) is { } yard && ask.Take("--place", YardWeather.Series(yard, start, start.AddDays(HorizonDays))) is { } days ? (days, YardWeather.ObservedThrough(yard)) : null;
     }
+
+    private static YardState? Place(Ask ask)
+    {
+        var name = ask.Text("place");
+        if (string.Equals(name, BookPlace.DemonstrationWord, StringComparison.OrdinalIgnoreCase))
+            return DemonstrationYard.State;
+        var named = ask.Has("data") || ask.Has("yard");
+        var yard = (named ? ask.Book() : ask.UsualBook())?.State;
+        if (named && yard is null)
+            return null;
+        if (yard is not null && Names(yard).Any(own => own.StartsWith(name, StringComparison.OrdinalIgnoreCase)))
+            return yard;
+
+        ask.Refuse("place", name, string.Join(", ", [BookPlace.DemonstrationWord, .. yard is null ? ["or the place of the book that --data or --yard names"] : Names(yard)]));
+        return null;
+    }
+
+    private static IEnumerable<string> Names(YardState yard) => yard.Yard is { } described ? [described.Place, described.Name] : [];
 
     private static Outcome<Answer> Show(AirDryingForecast forecast) => new Answer(
         forecast.ReadyP10, forecast.ReadyP50, forecast.ReadyP90, forecast.DaysP50,

@@ -1,5 +1,6 @@
 using Boardwright.Drying;
 using Boardwright.Quantities;
+using Boardwright.Yard.Book.Facts;
 using Boardwright.Yard.Commands;
 
 namespace Boardwright.Yard.UseCases;
@@ -7,14 +8,7 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>How long a charge takes in a kiln.</summary>
 public static class DryKiln
 {
-    // The kilns of the demonstration yard by their limits.
-    private static readonly Dictionary<string, KilnEquipment> Kilns = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["conventional"] = KilnEquipment.Conventional,
-        ["dehumidification"] = KilnEquipment.Dehumidification,
-        ["K1"] = new KilnEquipment("K1", Temperature.FromFahrenheit(165.0)),
-        ["K2"] = new KilnEquipment("K2", Temperature.FromFahrenheit(150.0)),
-    };
+    private static readonly KilnEquipment[] Kinds = [KilnEquipment.Conventional, KilnEquipment.Dehumidification];
 
     public static Command Command { get; } = Command.Of("dry", "kiln", "Hours a charge needs in a kiln, with a band, step by step", Run) with
     {
@@ -24,7 +18,8 @@ public static class DryKiln
             Option.Required("thickness", "L", "rough thickness, such as 4/4"),
             Option.Required("from", "MC", "mean moisture content of the charge"),
             Option.Required("to", "MC", "mean moisture content wanted"),
-            Option.Optional("kiln", "NAME", "conventional (default), dehumidification, or K1 or K2 of the demonstration yard"),
+            Option.Optional("kiln", "NAME", "conventional (default), dehumidification, or a kiln of the book that --data or --yard names, else K1 or K2 of the demonstration"),
+            .. BookPlace.Options,
         ],
         Examples = ["dry kiln --species \"sugar maple\" --thickness 4/4 --from 22.4% --to 8%", "dry kiln --species \"northern red oak\" --thickness 4/4 --from 75% --to 7% --kiln K1 --json"],
     };
@@ -41,12 +36,29 @@ public static class DryKiln
         var thickness = ask.Length("thickness");
         var from = ask.Moisture("from");
         var to = ask.Moisture("to");
-        var kiln = Kilns[ask.Choice("kiln", "conventional", [.. Kilns.Keys])];
+        var kiln = Kiln(ask);
         return ask.Refuses
             ? ask.Refused<Answer>()
-            : ask.Named(KilnDrying.Forecast(new KilnDryingInput { Species = species!, Thickness = thickness, From = from, To = to, Kiln = kiln })).Then<Answer>(forecast => new Answer(
+            : ask.Named(KilnDrying.Forecast(new KilnDryingInput { Species = species!, Thickness = thickness, From = from, To = to, Kiln = kiln! })).Then<Answer>(forecast => new Answer(
                 forecast.HoursP10, forecast.HoursP50, forecast.HoursP90, [.. forecast.Steps.Select(Show)], forecast.WaterKilogramsPerCubicMetre,
                 forecast.Schedule.Code.ToString(), forecast.Origin, forecast.Mark, forecast.Notes));
+    }
+
+    private static KilnEquipment? Kiln(Ask ask)
+    {
+        var name = ask.TextOrNull("kiln") ?? KilnEquipment.Conventional.Name;
+        if (Kinds.FirstOrDefault(kind => string.Equals(kind.Name, name, StringComparison.OrdinalIgnoreCase)) is { } kind)
+            return kind;
+        if ((ask.Has("data") || ask.Has("yard") ? ask.Book()?.State : DemonstrationYard.State) is not { } yard)
+            return null;
+
+        var kiln = yard.Kilns.Values.FirstOrDefault(own => string.Equals(own.Name, name, StringComparison.OrdinalIgnoreCase));
+        if (kiln is { Installed.Type: not KilnType.RadioFrequencyVacuum })
+            return new KilnEquipment(kiln.Name, Temperature.FromCelsius(kiln.Installed.DryBulbMaxC));
+
+        var heated = yard.Kilns.Values.Where(own => own.Installed.Type != KilnType.RadioFrequencyVacuum).Select(own => own.Name);
+        ask.Refuse("kiln", kiln is null ? name : $"{name}, a vacuum kiln", $"{string.Join(", ", [.. Kinds.Select(one => one.Name), .. heated])}{(kiln is null ? "" : "; for a vacuum kiln see dry vacuum")}");
+        return null;
     }
 
     private static Step Show(KilnStepTime time)
