@@ -8,8 +8,6 @@ namespace Boardwright.Yard.Tests.Stacks;
 
 public sealed class StackForecastTests
 {
-    private static readonly DateTime Morning = new(2026, 11, 3, 7, 30, 0);
-
     [Fact]
     public void Past_of_the_cherry_passes_by_its_corrected_readings()
     {
@@ -164,12 +162,7 @@ public sealed class StackForecastTests
         Assert.Equal("place", Assert.IsType<Outcome<StackList>.Refused>(StackList.Of(state, place: "row 9")).Reasons[0].What);
     }
 
-    private static YardBook Demonstration()
-    {
-        var book = new YardBook(new MemoryBookStore(), new StandingClock(Morning));
-        Done(DemoYard.Fill(book, Repository.PathOf("demo"), new DateOnly(2026, 11, 2)));
-        return book;
-    }
+    private static YardBook Demonstration() => DemonstrationBook.Open();
 
     private static StackForecast Forecast(YardBook book, string stack) => Done(StackForecast.Of(book.State, stack));
 
