@@ -9,14 +9,14 @@ namespace Boardwright.Drying;
 /// <remarks>
 /// <para>Each of 101 charges is stepped through the schedule; a step ends when its controlling moisture content, 6 % above its mean for the wettest half of the
 /// samples, reaches the point. Air is held with the 90 F floor of the wet bulb. While the first third of the moisture is leaving, the loss keeps to the safe rate.
-/// Equalizing and conditioning come on top.</para>
+/// Equalizing and conditioning come on top. A charge that has been weighed dries on at the rate it has shown, see <see cref="KilnRate"/>.</para>
 /// <para>Wood is taken to be as hot as the air; warm-up is not counted. Validity: 0.25 to 6 in.</para>
 /// </remarks>
 /// <method page="docs/methods/kiln-time.md"/>
 public static class KilnDrying
 {
     private const int Members = 101;
-    private const double SurfaceMetresPerSecond = 2.5e-7;
+    internal const double SurfaceMetresPerSecond = 2.5e-7;
     private const double ControllingOverMean = 1.06;
     private const int StepsMax = 40000;
     private const int CurvePoints = 120;
@@ -65,7 +65,8 @@ public static class KilnDrying
             this.input = input;
             this.schedule = schedule;
             coefficients = DryingCoefficients.For(input.Species);
-            set = new BoardSet(input.Species, input.Thickness, input.From, coefficientM2PerS ?? coefficients.KilnM2PerS, coefficients.KilnSpread, members, input.Seed);
+            var (factor, spread) = input.Rate is { } rate ? (rate.Factor, rate.Spread) : (1.0, coefficients.KilnSpread);
+            set = new BoardSet(input.Species, input.Thickness, input.From, (coefficientM2PerS ?? coefficients.KilnM2PerS) * factor, spread, members, input.Seed);
             air = [.. schedule.Steps.Select(one => new KilnAir(
                 BoardPhysics.DiffusionFactor(one.DryBulb.Celsius),
                 set.SurfaceFactor(one.DryBulb.Celsius),
@@ -196,6 +197,9 @@ public static class KilnDrying
             var notes = new List<string> { "drying only: equalizing and conditioning come on top" };
             if (coefficients.Mark == "C")
                 notes.Add(coefficients.Origin);
+
+            if (input.Rate is { } rate)
+                notes.Add($"this charge dries {Number(rate.Factor)} times as fast as its wood usually does");
 
             if (double.IsPositiveInfinity(safeLossPerStep))
                 notes.Add($"no safe rate is printed for {input.Species.CommonName}: the schedule alone limits the first days");

@@ -25,6 +25,9 @@ public sealed record KilnDryingInput
     /// <summary>Schedule to follow; null for the one listed for the wood and thickness.</summary>
     public KilnSchedule? Schedule { get; init; }
 
+    /// <summary>How fast this charge has dried so far against its wood; null for wood of which nothing is known but its name.</summary>
+    public KilnRate? Rate { get; init; }
+
     /// <summary>Seed of the ensemble: the same seed gives the same forecast.</summary>
     public ulong Seed { get; init; } = 1;
 }

@@ -44,4 +44,22 @@ public sealed record KilnForecast
 
     /// <summary>What to know.</summary>
     public required IReadOnlyList<string> Notes { get; init; }
+
+    /// <summary>Hours until the likely mean comes down to a moisture content, along the curve; null where the curve ends above it.</summary>
+    public double? HoursTo(MoistureContent moisture)
+    {
+        for (var i = 0; i < Curve.Count; i++)
+        {
+            if (Curve[i].P50 > moisture)
+                continue;
+
+            if (i == 0)
+                return 0.0;
+
+            var (before, after) = (Curve[i - 1], Curve[i]);
+            return before.Hours + (after.Hours - before.Hours) * (before.P50.Percent - moisture.Percent) / (before.P50.Percent - after.P50.Percent);
+        }
+
+        return null;
+    }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Boardwright.Quantities;
+using Boardwright.Wood;
 
 namespace Boardwright.Drying.Schedules;
 
@@ -47,4 +48,8 @@ public sealed record KilnFinish
             ConditionEmc = MoistureContent.FromPercent(percent + (softwood ? 3.0 : 4.0)),
         };
     }
+
+    /// <summary>Wet bulb that holds an equilibrium moisture content at a dry bulb, at the pressure of sea level; null where no air does.</summary>
+    public static Temperature? WetBulbFor(Temperature dryBulb, MoistureContent emc) =>
+        Emc.HumidityFor(dryBulb, emc) is { } humidity && AirState.FromHumidity(dryBulb, humidity, AirState.StandardPressure) is Outcome<AirState>.Done({ WetBulb: { } wetBulb }) ? wetBulb : null;
 }

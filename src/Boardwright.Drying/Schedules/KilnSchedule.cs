@@ -69,6 +69,39 @@ public sealed record KilnSchedule
     /// <summary>The schedule in a kiln that cannot go above a dry bulb.</summary>
     public KilnSchedule LimitedTo(Temperature dryBulbMax) => this with { Steps = [.. Steps.Select(step => step.LimitedTo(dryBulbMax))] };
 
+    /// <summary>The schedule of wood dried together: the gentlest of theirs in each part.</summary>
+    /// <param name="schedules">At least one.</param>
+    public static KilnSchedule Shared(IReadOnlyList<KilnSchedule> schedules)
+    {
+        ArgumentNullException.ThrowIfNull(schedules);
+        if (schedules.Select(one => one.Code).Distinct().Count() == 1)
+            return schedules[0];
+
+        return Assemble(schedules.Select(one => one.Code).Aggregate(KilnCode.Mildest)) with
+        {
+            Source = string.Join("; ", schedules.Select(one => one.Source).Distinct()),
+            Mark = schedules.Any(one => one.Mark == "C") ? "C" : schedules[0].Mark,
+            Note = string.Join("; ", schedules.Select(one => one.Note).OfType<string>().Append($"the gentlest of {string.Join(", ", schedules.Select(one => one.Code).Distinct())}").Distinct()),
+        };
+    }
+
+    /// <summary>The schedule as it is run: air other than listed in the step now in force, the later steps as they are listed.</summary>
+    /// <param name="dryBulb">Dry bulb held.</param>
+    /// <param name="wetBulb">Wet bulb held.</param>
+    /// <param name="controlling">Moisture content that says which step is in force.</param>
+    public KilnSchedule Holding(Temperature dryBulb, Temperature wetBulb, MoistureContent controlling)
+    {
+        var now = StepAt(controlling);
+        return this with
+        {
+            Steps = [.. Steps.SkipWhile(step => step != now).Select(step => step != now ? step : step with
+            {
+                DryBulbFahrenheit = dryBulb.Fahrenheit,
+                DepressionFahrenheit = (dryBulb - wetBulb).FahrenheitDegrees,
+            })],
+        };
+    }
+
     private static bool Holds(KilnCodeRow row, Length thickness) =>
         thickness.Inches <= row.To.Inches + SawnOverInches && (row.From.Quarters == 1 || thickness.Inches > row.From.Inches - 0.25 + SawnOverInches);
 

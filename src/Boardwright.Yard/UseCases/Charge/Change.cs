@@ -1,0 +1,59 @@
+using Boardwright.Drying;
+using Boardwright.Drying.Schedules;
+using Boardwright.Quantities;
+using Boardwright.Yard.Book.State;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>What a change of the setting is.</summary>
+public enum ChangeKind
+{
+    /// <summary>The next step of the schedule.</summary>
+    NextStep,
+
+    /// <summary>Bring dry and wet boards together.</summary>
+    Equalize,
+
+    /// <summary>Free the stress of drying.</summary>
+    Condition,
+}
+
+/// <summary>The next change of a kiln's setting: to what, at which moisture, and about when.</summary>
+/// <param name="Kind">What it is.</param>
+/// <param name="DryBulb">Dry bulb to set.</param>
+/// <param name="WetBulb">Wet bulb to set.</param>
+/// <param name="At">Moisture content that calls for it.</param>
+/// <param name="Emc">Equilibrium it holds.</param>
+/// <param name="DueAt">About when; null where the forecast does not reach it.</param>
+/// <param name="IsDue">True when the moisture is there already.</param>
+public sealed record ChargeChange(ChangeKind Kind, Temperature DryBulb, Temperature WetBulb, MoistureContent At, MoistureContent Emc, DateTime? DueAt, bool IsDue)
+{
+    /// <summary>Which samples call for it.</summary>
+    public string Calls => Kind switch { ChangeKind.NextStep => "the wettest half", ChangeKind.Equalize => "the driest sample", _ => "the wettest sample" };
+
+    internal static ChargeChange Of(
+        Charge charge, KilnSchedule schedule, MoistureContent controlling, MoistureContent mean, Setting set, DateTime weighed, Outcome<KilnForecast> forecast)
+    {
+        var now = schedule.StepAt(controlling);
+        var next = schedule.Steps.SkipWhile(step => step != now).Skip(1).FirstOrDefault();
+        if (next is not null)
+        {
+            // The mean when the wettest half is at the end of the step, their distance unchanged.
+            return new(ChangeKind.NextStep, next.DryBulb, next.AirFloored90.WetBulb!.Value, now.Above, next.AirFloored90.Emc!.Value, Due(Lower(mean, controlling, now.Above)), false);
+        }
+
+        var finish = KilnFinish.For(charge.Target, FinishRule.Ah188) is Outcome<KilnFinish>.Done(var found) ? found : null;
+        var (driest, wettest) = (charge.Driest!.Moisture, charge.Wettest!.Moisture);
+        var equalized = finish is not null && set.At > charge.LoadedAt && driest <= finish.EqualizeFromDriest && wettest <= finish.EqualizeUntilWettest;
+        var (kind, emc, at, from) = equalized
+            ? (ChangeKind.Condition, finish!.ConditionEmc, finish.EqualizeUntilWettest, wettest)
+            : (ChangeKind.Equalize, finish?.EqualizeEmc ?? charge.Target, finish?.EqualizeFromDriest ?? charge.Target, driest);
+        return new(kind, set.DryBulb, KilnFinish.WetBulbFor(set.DryBulb, emc) ?? set.WetBulb, at, emc, from <= at ? weighed : Due(Lower(mean, from, at)), from <= at);
+
+        DateTime? Due(MoistureContent atMean) =>
+            forecast is Outcome<KilnForecast>.Done(var known) && known.HoursTo(atMean) is { } hours ? weighed.AddHours(hours) : null;
+    }
+
+    private static MoistureContent Lower(MoistureContent mean, MoistureContent from, MoistureContent to) =>
+        MoistureContent.FromFraction(Math.Max(0.0, mean.Fraction - from.Fraction + to.Fraction));
+}

@@ -1,0 +1,151 @@
+using Boardwright.Drying;
+using Boardwright.Drying.Schedules;
+using Boardwright.Quantities;
+using Boardwright.Wood;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.State;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>The run sheet of an air kiln's charge: where in its schedule it is, what is set, what to set next and when, and when it is dry.</summary>
+public sealed record ChargeRun
+{
+    /// <summary>The gentlest schedule of its woods, in this kiln.</summary>
+    public required KilnSchedule Schedule { get; init; }
+
+    /// <summary>Mean of the wettest half of the samples.</summary>
+    public required MoistureContent Controlling { get; init; }
+
+    /// <summary>The step now in force, from 0.</summary>
+    public required int StepNow { get; init; }
+
+    public required Setting Set { get; init; }
+
+    /// <summary>The setting before; null for the first.</summary>
+    public Setting? Was { get; init; }
+
+    /// <summary>Equilibrium of the set air.</summary>
+    public MoistureContent? EmcSet { get; init; }
+
+    public required ChargeChange Next { get; init; }
+
+    /// <summary>How it has dried against its wood; no answer while nothing can be learned.</summary>
+    public required Outcome<KilnRate> Rate { get; init; }
+
+    /// <summary>From the samples and the set air on; no answer where this air cannot bring it there.</summary>
+    public required Outcome<KilnForecast> Forecast { get; init; }
+
+    /// <summary>When the samples were last weighed: the forecast counts from here.</summary>
+    public required DateTime WeighedAt { get; init; }
+
+    /// <summary>Loss a day that does not check this wood, and the wood; no answer where none is printed.</summary>
+    public required Outcome<SafeRate> Safe { get; init; }
+
+    /// <summary>Fastest loss of a sample.</summary>
+    public SampleRow? Fastest { get; init; }
+
+    /// <summary>True where checks still form: above fiber saturation.</summary>
+    public bool SafeRateGuards => Controlling > GuardedAbove;
+
+    private static readonly MoistureContent GuardedAbove = MoistureContent.FromPercent(30.0);
+
+    /// <summary>Day by which it is dry, early, likely or late.</summary>
+    public DateTime? DryAt(Func<KilnForecast, double> hours)
+    {
+        ArgumentNullException.ThrowIfNull(hours);
+        return Forecast is Outcome<KilnForecast>.Done(var found) ? WeighedAt.AddHours(hours(found)) : null;
+    }
+
+    /// <summary>The run of a charge with samples in a kiln that dries with air.</summary>
+    /// <returns>The run; no answer for a vacuum kiln, without samples or settings, or where no schedule is listed for its wood.</returns>
+    public static Outcome<ChargeRun> Of(YardState state, Charge charge, DateTime now)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(charge);
+        if (state.Kilns[charge.Kiln].Installed is not { Type: not Book.Facts.KilnType.RadioFrequencyVacuum } kiln)
+            return new Outcome<ChargeRun>.NoAnswer("No schedule of air: this kiln dries under vacuum.");
+        if (charge.SampleMean is not { } mean)
+            return new Outcome<ChargeRun>.NoAnswer("No sample board is on record: nothing says how wet it is now.");
+        if (charge.Settings.Count == 0)
+            return new Outcome<ChargeRun>.NoAnswer("No setting of the controller is on record.");
+
+        var woods = Woods(state, charge);
+        var limit = new KilnEquipment(charge.Kiln, Temperature.FromCelsius(kiln.DryBulbMaxC));
+        return All(woods.Select(wood => KilnSchedule.For(wood.Species, wood.Thickness))).Then<ChargeRun>(listed =>
+        {
+            var schedule = KilnSchedule.Shared(listed).LimitedTo(limit.DryBulbMax);
+            var controlling = SampleTrend.WettestHalf([.. charge.SoundSamples.Select(sample => sample.Moisture)])!.Value;
+            var set = charge.Settings[^1];
+            var slowest = woods.MaxBy(wood => wood.Thickness.Metres);
+            var rate = Learned(charge, slowest, mean);
+            var forecast = KilnDrying.Forecast(new KilnDryingInput
+            {
+                Species = slowest.Species,
+                Thickness = slowest.Thickness,
+                From = mean,
+                To = charge.Target,
+                Kiln = limit,
+                Schedule = schedule.Holding(set.DryBulb, set.WetBulb, controlling),
+                Rate = (rate as Outcome<KilnRate>.Done)?.Value,
+            });
+            var weighed = charge.SoundSamples.Max(sample => sample.Weighings[^1].At);
+            return new ChargeRun
+            {
+                Schedule = schedule,
+                Controlling = controlling,
+                StepNow = schedule.Steps.ToList().IndexOf(schedule.StepAt(controlling)),
+                Set = set,
+                Was = charge.Settings.Count > 1 ? charge.Settings[^2] : null,
+                EmcSet = EmcOf(set.DryBulb, set.WetBulb),
+                Next = ChargeChange.Of(charge, schedule, controlling, mean, set, weighed, forecast),
+                Rate = rate,
+                Forecast = forecast,
+                WeighedAt = weighed,
+                Safe = SafeRate.For(slowest.Species, slowest.Thickness),
+                Fastest = SampleRow.Of(charge, now).Where(row => !row.Sample.Retired).MaxBy(row => row.DailyLossPct ?? double.MinValue),
+            };
+        });
+    }
+
+    /// <summary>Equilibrium moisture content of air by its bulbs; null where no such air exists.</summary>
+    public static MoistureContent? EmcOf(Temperature dryBulb, Temperature wetBulb) =>
+        AirState.FromWetBulb(dryBulb, wetBulb, AirState.StandardPressure) is Outcome<AirState>.Done(var air) ? air.Emc : null;
+
+    /// <summary>The woods of a charge with their rough thickness.</summary>
+    public static IReadOnlyList<(Species Species, Length Thickness)> Woods(YardState state, Charge charge)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(charge);
+        return [.. charge.Stacks.Select(tag => state.Stacks[tag]).Select(stack => (stack.Species, stack.SawnThickness ?? stack.Thickness.Length)).Distinct()];
+    }
+
+    // The air held from the loading to the last weighing; before the first setting nothing dried.
+    private static Outcome<KilnRate> Learned(Charge charge, (Species Species, Length Thickness) wood, MoistureContent mean)
+    {
+        var weighed = charge.SoundSamples.Max(sample => sample.Weighings[^1].At);
+        var held = new List<KilnHold>();
+        for (var i = 0; i < charge.Settings.Count; i++)
+        {
+            var (from, to) = (charge.Settings[i].At, i + 1 < charge.Settings.Count ? charge.Settings[i + 1].At : weighed);
+            var until = to < weighed ? to : weighed;
+            if (until > from)
+                held.Add(new(Elapsed.FromSeconds((until - from).TotalSeconds) - SampleRow.Stood(charge, from, until), charge.Settings[i].DryBulb, charge.Settings[i].WetBulb));
+        }
+
+        var first = MoistureContent.FromFraction(charge.SoundSamples.Average(sample => sample.Weighings[0].Moisture.Fraction));
+        return KilnRate.Learn(wood.Species, wood.Thickness, first, held, mean);
+    }
+
+    private static Outcome<IReadOnlyList<KilnSchedule>> All(IEnumerable<Outcome<KilnSchedule>> outcomes)
+    {
+        var found = new List<KilnSchedule>();
+        foreach (var outcome in outcomes)
+        {
+            if (outcome is not Outcome<KilnSchedule>.Done(var schedule))
+                return outcome.Then<IReadOnlyList<KilnSchedule>>(_ => found);
+            found.Add(schedule);
+        }
+
+        return found;
+    }
+}
