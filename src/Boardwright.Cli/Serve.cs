@@ -35,7 +35,7 @@ public static class Serve
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory, WebRootPath = ".", ApplicationName = "boardwright" });
         builder.Logging.SetMinimumLevel(LogLevel.Warning).AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.WebHost.UseUrls($"http://127.0.0.1:{options.Port}");
-        builder.AddBoardwrightPages(book, Path.Combine(options.DataFolder, "keys"));
+        builder.AddBoardwrightPages(book, Path.Combine(options.DataFolder, "keys"), options.DemoFolder);
         using var app = builder.Build();
         app.MapBoardwrightPages();
         app.Start();

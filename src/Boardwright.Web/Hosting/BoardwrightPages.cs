@@ -1,7 +1,9 @@
 using System.IO.Compression;
 using Boardwright.Web.Api;
 using Boardwright.Web.Layout;
+using Boardwright.Web.Papers;
 using Boardwright.Yard.Book;
+using Boardwright.Yard.UseCases;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting;
@@ -21,11 +23,14 @@ public static class BoardwrightPages
     /// <param name="builder">The host.</param>
     /// <param name="book">The book the pages show and write.</param>
     /// <param name="keysFolder">Where the keys that keep open forms valid over restarts are kept.</param>
-    public static void AddBoardwrightPages(this WebApplicationBuilder builder, YardBook book, string keysFolder)
+    /// <param name="demoFolder">The demonstration's files, so that its days can be turned; null without.</param>
+    public static void AddBoardwrightPages(this WebApplicationBuilder builder, YardBook book, string keysFolder, string? demoFolder = null)
     {
         ArgumentNullException.ThrowIfNull(builder);
         builder.WebHost.UseStaticWebAssets();   // run from the build's folder, styles and fonts still lie in the source; published, this does nothing
         builder.Services.AddSingleton(book);
+        builder.Services.AddSingleton(new DemonstrationDays(book, demoFolder));
+        builder.Services.AddHttpContextAccessor();
         builder.Services.AddRazorComponents();
         builder.Services.AddDataProtection().SetApplicationName("boardwright").PersistKeysToFileSystem(Directory.CreateDirectory(keysFolder));
         builder.Services.AddResponseCompression(options => options.EnableForHttps = true);
@@ -48,6 +53,7 @@ public static class BoardwrightPages
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapCommands();
+        app.MapPapers(app.Services.GetRequiredService<YardBook>());
         app.MapRazorComponents<App>();
     }
 }

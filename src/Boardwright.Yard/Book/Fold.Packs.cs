@@ -13,7 +13,7 @@ internal sealed partial class Fold
         var refusal = SpeciesOf(fact.Species, out var species)
             ?? InRange("thickness_quarters", fact.ThicknessQuarters, 1, 48, "1/4 to 48/4")
             ?? InRange("bf", fact.Bf, 0.0, 1e5, "0 to 1e5 bf")
-            ?? (fact.Boards.Count == 0 ? new Refusal("boards", "none", "at least one board") : null)
+            ?? (fact.Boards.Count == 0 && !fact.Open ? new Refusal("boards", "none", "at least one board") : null)
             ?? fact.Boards.Select(b => InRange("width_in", b.WidthIn, 0.5, 60.0, "0.5 to 60 in") ?? InRange("length_ft", b.LengthFt, 1.0, 40.0, "1 to 40 ft")).FirstOrDefault(r => r is not null)
             ?? (from is null ? Unknown("stack", fact.Stack, stacks) : null)
             ?? (fact.Order is { } order && !orders.ContainsKey(order) ? Unknown("order", order, orders) : null)
@@ -21,7 +21,7 @@ internal sealed partial class Fold
         if (refusal is not null)
             return refusal;
 
-        var tally = new Tally(entry.Number, entry.HappenedAt, entry.By, BoardFeet.From(fact.Bf), fact.Rule, Moisture(fact.McPct), [.. fact.Boards]);
+        var tally = new Tally(entry.Number, entry.HappenedAt, entry.By, BoardFeet.From(fact.Bf), fact.Rule, Moisture(fact.McPct), [.. fact.Boards], fact.Open);
         if (packs.TryGetValue(fact.Pack, out var pack))
         {
             return pack.Shipment is { } gone ? new("pack", fact.Pack, $"a pack that is here; this one left with {gone}")
@@ -51,7 +51,8 @@ internal sealed partial class Fold
         : WithPack(fact.Pack, p => p with { Chosen = fact.Tally, ChosenWhy = fact.Why });
 
     private Refusal? On(PackLabelled fact) => !packs.TryGetValue(fact.Pack, out var pack) ? Unknown("pack", fact.Pack, packs)
-        : pack.IsDisputed ? new("pack", fact.Pack, "a pack whose tally is agreed; two tallies differ, choose one first")
+        : pack.IsBeingTallied ? new("pack", fact.Pack, "a pack whose tally is closed; somebody is still counting")
+        : pack.Agreed is null ? new("pack", fact.Pack, "a pack whose tally is agreed; two tallies differ, choose one first")
         : !pack.Proven ? new("pack", fact.Pack, "a pack of proven species; its tag was lost")
         : WithPack(fact.Pack, p => p with { LabelledAt = entry.HappenedAt });
 
@@ -89,7 +90,8 @@ internal sealed partial class Fold
 
     private Refusal? MayLeave(string tag) => !packs.TryGetValue(tag, out var pack) ? Unknown("packs", tag, packs)
         : pack.Shipment is { } gone ? new("packs", tag, $"a pack that is here; this one left with {gone}")
-        : pack.IsDisputed ? new("packs", tag, "a pack whose tally is agreed; two tallies differ, choose one first")
+        : pack.IsBeingTallied ? new("packs", tag, "a pack whose tally is closed; somebody is still counting")
+        : pack.Agreed is null ? new("packs", tag, "a pack whose tally is agreed; two tallies differ, choose one first")
         : !pack.Proven ? new("packs", tag, "a pack of proven species; its tag was lost")
         : null;
 

@@ -40,15 +40,21 @@ public sealed record Pack : ITagged
 
     public ImmutableList<long> History { get; init; } = [];
 
-    /// <summary>The tally that holds: the chosen one, or the only one, or any when all agree board by board. Null while they differ.</summary>
+    /// <summary>Tallies that were called to their end.</summary>
+    public IEnumerable<Tally> Closed => Tallies.Where(tally => !tally.Open);
+
+    /// <summary>The tally that holds: the chosen one, or the only one, or any when all agree board by board. Null while they differ or none is closed.</summary>
     public Tally? Agreed => Chosen is { } chosen ? Tallies.Find(tally => tally.Entry == chosen)
-        : Tallies.All(tally => tally.Boards.SequenceEqual(Tallies[0].Boards)) ? Tallies[0] : null;
+        : Closed.FirstOrDefault() is { } first && Closed.All(tally => tally.Boards.SequenceEqual(first.Boards)) ? first : null;
 
-    public bool IsDisputed => Agreed is null;
+    public bool IsDisputed => Closed.Any() && Agreed is null;
 
-    /// <summary>True when a tag may be printed: one tally holds and the species is proven.</summary>
-    public bool MayBeLabelled => Proven && !IsDisputed;
+    /// <summary>True while somebody is still calling boards.</summary>
+    public bool IsBeingTallied => Tallies.Exists(tally => tally.Open);
+
+    /// <summary>True when a tag may be printed: one tally holds, nobody is still counting, and the species is proven.</summary>
+    public bool MayBeLabelled => Proven && Agreed is not null && !IsBeingTallied;
 }
 
 /// <summary>One person's count of a pack.</summary>
-public sealed record Tally(long Entry, DateTime At, string By, BoardFeet Footage, string Rule, MoistureContent? Moisture, ImmutableList<TallyBoard> Boards);
+public sealed record Tally(long Entry, DateTime At, string By, BoardFeet Footage, string Rule, MoistureContent? Moisture, ImmutableList<TallyBoard> Boards, bool Open = false);

@@ -1,0 +1,36 @@
+using Boardwright.Documents;
+using Boardwright.Quantities;
+using Boardwright.Yard.Book;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+
+namespace Boardwright.Web.Papers;
+
+/// <summary>The papers of packs by address: tag, piece tally, packing list. ?paper= names the sheet.</summary>
+public static class PaperEndpoints
+{
+    public static void MapPapers(this IEndpointRouteBuilder routes, YardBook book)
+    {
+        ArgumentNullException.ThrowIfNull(routes);
+        ArgumentNullException.ThrowIfNull(book);
+        routes.MapGet("/tally/{pack}/tag.pdf", (string pack, string? paper, HttpRequest request) =>
+            Pdf($"tag-{pack}", Sheet(paper, Paper.A5).Then(sheet => PackPapers.Tag(book.State, pack, $"{request.Scheme}://{request.Host}/tally/{pack}", sheet))));
+        routes.MapGet("/tally/{pack}/list.pdf", (string pack, string? paper) => Pdf($"tally-{pack}", Full(paper).Then(sheet => PackPapers.List(book.State, pack, sheet))));
+        routes.MapGet("/promises/{order}/packing-list.pdf", (string order, string? paper) => Pdf($"packing-list-{order}", Full(paper).Then(sheet => PackPapers.Order(book.State, order, sheet))));
+    }
+
+    private static Outcome<Paper> Full(string? name) => Sheet(name, Paper.A4).Then<Paper>(sheet =>
+        sheet == Paper.A4 || sheet == Paper.Letter ? sheet : new Refusal("paper", name ?? "", "a4 or letter"));
+
+    private static Outcome<Paper> Sheet(string? name, Paper usual) =>
+        name is null ? usual : Paper.Find(name) is { } found ? found : new Refusal("paper", name, string.Join(", ", Paper.All.Select(paper => paper.Name)));
+
+    private static IResult Pdf(string name, Outcome<byte[]> outcome) => outcome switch
+    {
+        Outcome<byte[]>.Done(var bytes) => Results.File(bytes, "application/pdf", $"{name}.pdf"),
+        Outcome<byte[]>.Refused(var reasons) => Results.Text(string.Join("\n", reasons), "text/plain", System.Text.Encoding.UTF8, StatusCodes.Status409Conflict),
+        Outcome<byte[]>.NoAnswer(var why) => Results.Text(why, "text/plain", System.Text.Encoding.UTF8, StatusCodes.Status422UnprocessableEntity),
+        _ => throw new InvalidOperationException("An outcome has three cases."),
+    };
+}

@@ -1,0 +1,157 @@
+using System.Globalization;
+using Boardwright.Quantities;
+using Boardwright.Sawing;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.Lineage;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>One form of the wood in a history.</summary>
+/// <param name="Step">The form.</param>
+/// <param name="PartBf">How much of it belongs to this history, board feet.</param>
+/// <param name="Level">Its place in the chain, 0 the earliest.</param>
+/// <param name="IsSelf">True for what was asked about.</param>
+/// <param name="Words">What it is, in a few words.</param>
+/// <param name="Path">Its page.</param>
+/// <param name="MoneyPerBf">What a board foot has cost by then; null where nothing is known.</param>
+public sealed record HistoryStep(WoodStep Step, double PartBf, int Level, bool IsSelf, string Words, string Path, double? MoneyPerBf);
+
+/// <summary>Where a log, stack, charge, pack, table or load came from, and what it became, with footage, moisture, days and cost at each step.</summary>
+public sealed record WoodHistory(
+    string Tag, string Title, string Under, IReadOnlyList<HistoryStep> Steps, IReadOnlyList<WoodFlow> Flows, IReadOnlyList<Traced> Figures, CostAccount Cost, double CostBf)
+{
+    /// <summary>The history of a tag.</summary>
+    public static Outcome<WoodHistory> Of(YardState state, string tag)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        var way = WoodWay.Of(state);
+        var self = way.Of(tag ?? "");
+        return self.Count == 0
+            ? new Refusal("tag", tag ?? "", $"a log, stack, charge, pack, table or load of the book: {NearestNames.Of(tag ?? "", [.. way.Steps.Values.Select(step => step.Tag).Distinct()])}")
+            : CostRates.Of(state).Then<WoodHistory>(rates => new HistoryMaker(state, way, new WoodCost(state, way, rates), tag!, self).Make());
+    }
+}
+
+/// <summary>Shapes one history from the way of the wood.</summary>
+internal sealed class HistoryMaker(YardState state, WoodWay way, WoodCost cost, string tag, IReadOnlyList<WoodStep> self)
+{
+    private readonly HashSet<string> selfKeys = self.Select(step => step.Key).ToHashSet(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> levels = new(StringComparer.Ordinal);
+    private IReadOnlyDictionary<string, double> back = null!;
+    private IReadOnlyDictionary<string, double> forward = null!;
+    private HashSet<string> all = [];
+
+    public WoodHistory Make()
+    {
+        back = way.Back(selfKeys);
+        forward = way.Forward(selfKeys);
+        all = [.. back.Keys, .. forward.Keys];
+        var steps = all.Select(Step).OrderBy(step => step.Level).ThenBy(step => step.Step.At).ThenBy(step => step.Step.Key, StringComparer.Ordinal).ToList();
+        var flows = way.Flows.Where(flow => all.Contains(flow.From) && all.Contains(flow.To)).Select(flow => flow with { Bf = flow.Bf * Part(flow) }).ToList();
+
+        // What is asked about, in its last form; a charge is all of its stacks.
+        var last = self.GroupBy(step => step.Tag).Select(group => group.Last()).ToList();
+        var account = last.Aggregate(CostAccount.None, (sum, step) => sum.Plus(cost.Of(step.Key)));
+        var costBf = last.Sum(step => step.Bf);
+        return new(tag, Title(), Under(steps), steps, flows, [.. Figures(steps, account, costBf)], account, costBf);
+    }
+
+    private double Part(WoodFlow flow) => back.TryGetValue(flow.To, out var part) && (selfKeys.Contains(flow.To) || !forward.ContainsKey(flow.To)) ? part : forward.GetValueOrDefault(flow.From);
+
+    private HistoryStep Step(string key)
+    {
+        var step = way.Steps[key];
+        var part = selfKeys.Contains(key) ? 1.0 : back.TryGetValue(key, out var backPart) ? backPart : forward[key];
+        return new(step, step.Bf * part, Level(key), selfKeys.Contains(key), Words(step), Path(step), CostRules.PerBoardFoot(cost.Of(key).Money, step.Bf));
+    }
+
+    private int Level(string key)
+    {
+        if (levels.TryGetValue(key, out var level))
+            return level;
+        return levels[key] = way.Into(key).Where(flow => all.Contains(flow.From)).Select(flow => Level(flow.From) + 1).DefaultIfEmpty(0).Max();
+    }
+
+    private string Title()
+    {
+        var step = self[^1];
+        var species = step.Species?.CommonName is { } name && self.All(one => one.Species == step.Species) ? $", {name}" : "";
+        return $"History of {tag}{species}";
+    }
+
+    private static string Under(List<HistoryStep> steps)
+    {
+        var logs = steps.Count(step => step.Step.Form == WoodForm.Log);
+        var loads = steps.Count(step => step.Step.Form == WoodForm.Shipped);
+        return $"{(logs == 0 ? "No log on record" : logs == 1 ? "One log" : $"{logs} logs")} to {(loads == 0 ? "no load yet" : loads == 1 ? "one load" : $"{loads} loads")}. Shares by footage: boards of a stack are not told apart by log.";
+    }
+
+    private IEnumerable<Traced> Figures(List<HistoryStep> steps, CostAccount account, double costBf)
+    {
+        var logs = steps.Where(step => step.Step.Form == WoodForm.Log).ToList();
+        var sawn = logs.Sum(step => step.PartBf);
+        var scaled = logs.Sum(step => Scale(step.Step) * (step.Step.Bf > 0.0 ? step.PartBf / step.Step.Bf : 1.0));
+        if (logs.Count > 0)
+        {
+            yield return new("Sawn", Number(sawn), "bf", $"from {Number(scaled)} bf scaled, International 1/4 in, gross")
+            {
+                Method = "log-scale",
+                Source = "the yard’s own intake sheets and sawing day sheets",
+                Inputs = [("logs", $"{logs.Count}"), ("scaled", Number(scaled) + " bf"), ("sawn for one scaled", sawn > 0.0 ? (sawn / scaled).ToString("0.00", CultureInfo.InvariantCulture) : "not sawn yet")],
+            };
+        }
+
+        var here = forward.Where(pair => way.Steps[pair.Key].Form != WoodForm.Log || !state.Logs[way.Steps[pair.Key].Tag].IsSawn).Sum(pair => way.Remaining(pair.Key) * pair.Value);
+        var gone = forward.Where(pair => way.Steps[pair.Key].Form == WoodForm.Shipped).Sum(pair => way.Steps[pair.Key].Bf * pair.Value);
+        yield return new("Here and gone", $"{Number(here)} bf here, {Number(gone)} gone", "", "still in the yard and shipped, net as last measured");
+
+        var first = steps.Min(step => step.Step.At);
+        var end = here > 0.5 || gone <= 0.0 ? state.Today : DateOnly.FromDateTime(steps.Max(step => step.Step.At));
+        yield return new("Days so far", $"{Math.Max(end.DayNumber - DateOnly.FromDateTime(first).DayNumber, 0)}", "days", $"{first:d MMM yyyy} to {end:d MMM yyyy}");
+        yield return Cost(account, costBf);
+    }
+
+    private Traced Cost(CostAccount account, double costBf)
+    {
+        var perBf = CostRules.PerBoardFoot(account.Money, costBf);
+        var whose = self[^1].Form is WoodForm.Stack or WoodForm.FromKiln or WoodForm.InKiln && state.Stacks[self[^1].Tag].Owner is var owner and not "mill" ? $"wood of {owner}: our work only; " : "";
+        return new("Cost so far", perBf is { } money ? money.ToString("0.00", CultureInfo.InvariantCulture) : "–", "a bf",
+            $"{whose}{account.Money:#,0} in all over {Number(costBf)} bf{(account.Missing.Count > 0 ? "; not whole" : "")}")
+        {
+            Method = "cost-so-far",
+            Source = "the yard’s own money tables",
+            Inputs = [.. account.Lines.Select(line => (line.What, line.Money.ToString("#,0.00", CultureInfo.InvariantCulture))), .. account.Missing.Select(missing => ("not on record", missing))],
+        };
+    }
+
+    private double Scale(WoodStep step)
+    {
+        var log = state.Logs[step.Tag];
+        return LogScale.Of(LogRule.InternationalQuarter, new MeasuredLog(log.ScalingDiameter, log.ScaleLength)) is Outcome<ScaledLog>.Done(var scaled) ? scaled.GrossUnrounded ?? 0.0 : 0.0;
+    }
+
+    private string Words(WoodStep step) => step.Form switch
+    {
+        WoodForm.Log => $"log from {step.Note}{(state.Logs[step.Tag].IsSawn ? $", sawn {state.Logs[step.Tag].SawnAt:d MMM yyyy}" : ", not sawn")}",
+        WoodForm.Stack => $"boards on stickers, {state.Stacks[step.Tag].Thickness}",
+        WoodForm.InKiln => $"in kiln {state.Charges[step.Charge!].Kiln}, charge {step.Charge}",
+        WoodForm.FromKiln => $"out of charge {step.Charge}",
+        WoodForm.Dressed => $"planed{(step.Note is { } surfaces ? $", {surfaces}" : "")}",
+        WoodForm.Pack => $"pack{(step.Note is { } order ? $" for {order}" : "")}",
+        WoodForm.Pour => "wood in a table",
+        WoodForm.Taken => $"taken{(step.Note is { } why ? $": {why}" : "")}",
+        _ => $"left for {step.Note}",
+    };
+
+    private string Path(WoodStep step) => step.Form switch
+    {
+        WoodForm.Log => $"/logs/{step.Tag}",
+        WoodForm.Pack => $"/tally/{step.Tag}",
+        WoodForm.Pour => $"/pours/{step.Tag}",
+        WoodForm.Shipped => $"/promises/{state.Shipments[step.Tag].Order}",
+        WoodForm.InKiln => $"/charges/{step.Charge}",
+        _ => $"/stacks/{step.Tag}",
+    };
+
+    private static string Number(double value) => value.ToString("#,0", CultureInfo.InvariantCulture);
+}

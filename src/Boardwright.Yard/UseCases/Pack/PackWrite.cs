@@ -1,0 +1,143 @@
+using System.Globalization;
+using Boardwright.Quantities;
+using Boardwright.Sawing;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.Facts;
+using Boardwright.Yard.Book.State;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>A board as it was pressed or typed, with its units.</summary>
+public sealed record BoardPressed(string? Width, string? Part, string WidthUnit, string? Length, string LengthUnit, string? Grade = null);
+
+/// <summary>What the tally is of, for its first board.</summary>
+public sealed record TallyOf(string Pack, string Stack, string By, string? Order = null, int? Line = null);
+
+/// <summary>Writes a pack's tally board by board. Each board, and each taking back, is an entry that corrects the tally by one board; nothing is wiped out.</summary>
+public static class PackWrite
+{
+    private const double StackOver = 1.05;
+
+    /// <summary>Writes the next board of a person's open tally, or opens it.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="what">Pack, stack, person.</param>
+    /// <param name="pressed">The board.</param>
+    /// <param name="id">Identity of the press: sent twice it is written once.</param>
+    public static Outcome<IReadOnlyList<Entry>> Board(YardBook book, TallyOf what, BoardPressed pressed, Guid? id = null)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(what);
+        if (id is { } known && book.State.Entries.FirstOrDefault(entry => entry.Id == known) is { } kept)
+            return new List<Entry> { kept };
+        return Read(book.State, pressed).Then(board => Stack(book.State, what).Then(stack => Next(book, what, stack, board, pressed, id)));
+    }
+
+    /// <summary>Takes the last board of a person's open tally back.</summary>
+    public static Outcome<IReadOnlyList<Entry>> TakeBack(YardBook book, string pack, string by)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return Open(book.State, pack, by).Then(open => open.Fact.Boards.Count == 0
+            ? new Refusal("tally", "no board", "a tally with a board to take back")
+            : Correct(book, open, open.Fact with { Boards = [.. open.Fact.Boards.SkipLast(1)] }, $"board {open.Fact.Boards.Count} taken back"));
+    }
+
+    /// <summary>Closes a person's tally: from then on it counts.</summary>
+    public static Outcome<IReadOnlyList<Entry>> Close(YardBook book, string pack, string by)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return Open(book.State, pack, by).Then(open => Correct(book, open, open.Fact with { Open = false }, $"closed with {open.Fact.Boards.Count} boards"));
+    }
+
+    /// <summary>Of several tallies, the one that holds.</summary>
+    public static Outcome<IReadOnlyList<Entry>> Choose(YardBook book, string pack, long tally, string by, string? why)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return string.IsNullOrWhiteSpace(why)
+            ? new Refusal("Why", "", "what the third look at the boards showed")
+            : book.Write(by, new TallyChosen(pack, tally, why));
+    }
+
+    /// <summary>Notes that a pack's tag was printed.</summary>
+    public static Outcome<IReadOnlyList<Entry>> Label(YardBook book, string pack, string by)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return book.Write(by, new PackLabelled(pack));
+    }
+
+    /// <summary>Packs leave on an order line, together.</summary>
+    public static Outcome<IReadOnlyList<Entry>> Ship(YardBook book, IReadOnlyList<string> packs, string order, int line, string by, string? carrier)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(packs);
+        if (packs.Count == 0)
+            return new Refusal("Packs", "none", "at least one pack");
+        var state = book.State;
+        var readings = packs.Where(state.Packs.ContainsKey).Select(tag => state.Stacks[state.Packs[tag].Stack].Moisture?.Mean?.Percent).OfType<double>().ToList();
+        return book.Write(by, new Shipped(NextShipment(state), order, packs, [], line, Carrier: string.IsNullOrWhiteSpace(carrier) ? null : carrier, McPct: readings.Count > 0 ? readings.Average() : null));
+    }
+
+    /// <summary>The next free pack tag.</summary>
+    public static string NextPack(YardState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return Next("P-", state.Packs.Keys);
+    }
+
+    private static string NextShipment(YardState state) => Next("SH-", state.Shipments.Keys);
+
+    private static string Next(string prefix, IEnumerable<string> used) =>
+        prefix + (used.Where(tag => tag.StartsWith(prefix, StringComparison.Ordinal)).Select(tag => int.TryParse(tag[prefix.Length..], CultureInfo.InvariantCulture, out var number) ? number : 0).DefaultIfEmpty(0).Max() + 1)
+            .ToString("000", CultureInfo.InvariantCulture);
+
+    private static Outcome<Stack> Stack(YardState state, TallyOf what) =>
+        string.IsNullOrWhiteSpace(what.By) ? new Refusal("Who", "", "the name of who counts")
+        : state.Stacks.TryGetValue(what.Stack, out var stack) ? stack
+        : new Refusal("stack", what.Stack, $"a stack of the book: {NearestNames.Of(what.Stack, [.. state.Stacks.Keys])}");
+
+    private static Outcome<IReadOnlyList<Entry>> Next(YardBook book, TallyOf what, Stack stack, TallyBoard board, BoardPressed pressed, Guid? id)
+    {
+        var open = Open(book.State, what.Pack, what.By) is Outcome<(Entry Entry, PackTallied Fact)>.Done(var found) ? found : default;
+        var boards = (open.Fact?.Boards ?? []).Append(board).ToList();
+        var bf = Footage(boards, stack);
+        if (bf > stack.Footage.Count * StackOver + 1.0)
+            return new Refusal("Board", $"{bf:0} bf with this board", $"about the {stack.Footage.Count:0} bf on {stack.Tag}, at most; is the stack's card right?");
+        var typed = new Dictionary<string, string>(StringComparer.Ordinal) { [$"board_{boards.Count}"] = $"{Shown(pressed)}" };
+        if (open.Fact is { } fact)
+            return Correct(book, open, fact with { Boards = boards }, $"board {boards.Count} added", typed, id);
+        var first = new PackTallied(what.Pack, what.Stack, stack.Species.CommonName, stack.Thickness.Quarters, bf, boards, McPct: stack.Moisture?.Mean?.Percent, Order: what.Order, Line: what.Line, Open: true);
+        return book.Write([new NewEntry(what.By, first, AsEntered: typed, Id: id)]);
+    }
+
+    private static string Shown(BoardPressed pressed) => $"{pressed.Width}{(pressed.Part is null or "0" ? "" : $" + {pressed.Part}")} {pressed.WidthUnit} x {pressed.Length} {pressed.LengthUnit}";
+
+    private static double Footage(IReadOnlyList<TallyBoard> boards, Stack stack) => PackTally.Of(PackSheet.Boards(boards, stack.Thickness, stack.Species), BoardRule.Nhla).BoardFeet.Count;
+
+    private static Outcome<(Entry Entry, PackTallied Fact)> Open(YardState state, string pack, string by) =>
+        state.Packs.TryGetValue(pack, out var tallied) && tallied.Tallies.FindLast(tally => tally.Open && tally.By == by) is { } open
+            ? (state.Entry(open.Entry), (PackTallied)state.Entry(open.Entry).Fact)
+            : new Refusal("tally", $"{pack} by {by}", "a tally that this person has open");
+
+    private static Outcome<IReadOnlyList<Entry>> Correct(
+        YardBook book, (Entry Entry, PackTallied Fact) open, PackTallied fact, string why, IReadOnlyDictionary<string, string>? typed = null, Guid? id = null)
+    {
+        var stack = book.State.Stacks[fact.Stack];
+        return book.Write([new NewEntry(open.Entry.By, fact with { Bf = Footage(fact.Boards, stack) }, Corrects: open.Entry.Number, Reason: why, AsEntered: typed, Id: id)]);
+    }
+
+    // A board no log of this mill could give is asked about; what may have been meant is named.
+    private static Outcome<TallyBoard> Read(YardState state, BoardPressed pressed) =>
+        Number("Width", pressed.Width).Then(whole => (string.IsNullOrEmpty(pressed.Part) ? 0.0 : Number("Quarter", pressed.Part)).Then(part => Number("Length", pressed.Length).Then<TallyBoard>(length =>
+        {
+            var width = pressed.WidthUnit == "cm" ? (whole + part) / 2.54 : whole + part;
+            var feet = pressed.LengthUnit == "m" ? length / 0.3048 : length;
+            var widest = (state.Yard?.ThroatMm ?? 900.0) / 25.4;
+            var longest = (state.Yard?.LogLengthMaxM ?? 6.0) / 0.3048;
+            if (!(width >= 2.0 && width <= widest))
+                return new Refusal("Width", $"{whole + part:0.##} {pressed.WidthUnit}", $"2 to {widest:0.#} in, what the mill lets through{(pressed.WidthUnit == "in" && width / 2.54 <= widest && width > widest ? $"; did you mean {width:0.#} cm ({width / 2.54:0.##} in)?" : "")}");
+            if (!(feet >= 1.0 && feet <= longest))
+                return new Refusal("Length", $"{length:0.##} {pressed.LengthUnit}", $"1 to {longest:0.#} ft, the longest log{(pressed.LengthUnit == "m" ? $"; did you mean {length:0.#} ft?" : "")}");
+            return new TallyBoard(width, feet, string.IsNullOrWhiteSpace(pressed.Grade) ? null : pressed.Grade);
+        })));
+
+    private static Outcome<double> Number(string what, string? text) => Quantities.Reading.Read.Number(what, text ?? "");
+}
