@@ -76,7 +76,7 @@ public static class PackPapers
             Basis = FootageBasis.Net,
             FootageRule = Rule,
             Volume = count.Measured.Volume,
-            Weight = Weight(state, sheet),
+            Weight = sheet.Weight,
             MoistureLow = sheet.Drying.Low,
             MoistureHigh = sheet.Drying.High,
             MoistureBasis = sheet.Drying.Basis,
@@ -110,7 +110,7 @@ public static class PackPapers
             Basis = FootageBasis.Net,
             FootageRule = Rule,
             Volume = count.Measured.Volume,
-            Weight = Weight(state, sheet),
+            Weight = sheet.Weight,
             MoistureLow = sheet.Drying.Low,
             MoistureHigh = sheet.Drying.High,
             MoistureBasis = sheet.Drying.Basis,
@@ -133,9 +133,6 @@ public static class PackPapers
     };
 
     private static HeatTreatment Treated(PackSheet sheet) => sheet.Drying.IsHeatTreated switch { true => HeatTreatment.Yes, false => HeatTreatment.No, null => HeatTreatment.Unproven };
-
-    private static Mass? Weight(YardState state, PackSheet sheet) =>
-        state.Stacks[sheet.Pack.Stack].Moisture?.Mean is { } mean ? sheet.Agreed!.Measured.WeightAt(mean) : null;
 
     private static string Thickness(YardState state, Pack pack) => state.Stacks[pack.Stack] is { SawnThickness: { } sawn, Stage: StackStage.Dressed } ? FormattableString.Invariant($"{sawn.Millimetres:0.#} mm") : pack.Thickness.ToString();
 

@@ -1,4 +1,6 @@
 using Boardwright.Quantities;
+using Boardwright.Sawing;
+using Boardwright.Wood;
 using Boardwright.Yard.Book.Facts;
 using Boardwright.Yard.Book.State;
 
@@ -17,6 +19,8 @@ internal sealed partial class Fold
             ?? fact.Boards.Select(b => InRange("width_in", b.WidthIn, 0.5, 60.0, "0.5 to 60 in") ?? InRange("length_ft", b.LengthFt, 1.0, 40.0, "1 to 40 ft")).FirstOrDefault(r => r is not null)
             ?? (from is null ? Unknown("stack", fact.Stack, stacks) : null)
             ?? (fact.Order is { } order && !orders.ContainsKey(order) ? Unknown("order", order, orders) : null)
+            ?? Counted(fact, species)
+            ?? (fact.Order is { } whose ? Theirs("stack", fact.Stack, orders[whose], fact.Line ?? 1) : null)
             ?? (from!.Species != species && from.Proven ? new("species", species.CommonName, $"the species of stack {fact.Stack}, {from.Species}") : null);
         if (refusal is not null)
             return refusal;
@@ -67,6 +71,7 @@ internal sealed partial class Fold
             ?? fact.Stacks.Select(part => stacks.TryGetValue(part.Stack, out var stack)
                 ? InRange("bf", part.Bf, 0.0, stack.Footage.Count + 0.5, $"at most the {stack.Footage.Count:0.#} bf on {part.Stack}")
                 : Unknown("stacks", part.Stack, stacks)).FirstOrDefault(r => r is not null)
+            ?? fact.Packs.Select(pack => packs[pack].Stack).Concat(fact.Stacks.Select(part => part.Stack)).Select(stack => Theirs("stacks", stack, order, fact.Line)).FirstOrDefault(r => r is not null)
             ?? Forbidden(position.Asked, fact);
         if (refusal is not null)
             return refusal;
@@ -102,6 +107,21 @@ internal sealed partial class Fold
         var found = species.Where(name => line.ForbiddenSpecies?.Contains(name, StringComparer.OrdinalIgnoreCase) == true).ToList();
         return found.Count == 0 ? null : new("shipped", string.Join(", ", found), $"goods without {string.Join(", ", line.ForbiddenSpecies!)}; empty the shavings bin first");
     }
+
+    // Footage is what the boards measure, no more: nothing is added back for shrinkage.
+    private Refusal? Counted(PackTallied fact, Species species)
+    {
+        var thickness = NominalThickness.FromQuarters(fact.ThicknessQuarters);
+        var boards = fact.Boards.Select(board => new TalliedBoard(thickness, Length.FromInches(board.WidthIn), Length.FromFeet(board.LengthFt)) { Species = species });
+        var measured = PackTally.Of(boards, fact.Rule == "exact" ? BoardRule.Exact : BoardRule.Nhla).BoardFeet.Count;
+        return Math.Abs(measured - fact.Bf) > 0.5 ? new("bf", Given("bf", fact.Bf), $"{measured:0.##} bf, what its boards measure; nothing is added for shrinkage") : null;
+    }
+
+    // Wood of a customer goes to that customer: it may share a charge, never a pack or a load of somebody else.
+    private Refusal? Theirs(string what, string tag, Order order, int line) =>
+        stacks.TryGetValue(tag, out var stack) && stack.Owner != "mill" && order.Lines.Find(position => position.Asked.Line == line) is { Asked.CustomerWood: false }
+            ? new(what, $"{tag}, wood of {stack.Owner}", $"wood of the mill for {order.Tag}; a customer's own wood goes out on the order for it")
+            : null;
 
     private Refusal? WithPack(string tag, Func<Pack, Pack> change)
     {

@@ -90,7 +90,7 @@ public static partial class DemoYard
     }
 
     private static NewEntry? Resolved(YardState yard, SeasonLine line) => line.ChoosesTallyOf is not { } pack
-        ? line.Entry
+        ? line.Entry is { Fact: Shipped shipped } entry && yard.Shipments.ContainsKey(shipped.Shipment) ? entry with { Fact = shipped with { Shipment = $"{shipped.Shipment}a" } } : line.Entry
         : yard.Packs.TryGetValue(pack, out var tallied) && tallied.Tallies.FindLast(tally => tally.By == line.TalliedBy) is { } tally
             ? new(line.By, new TallyChosen(pack, tally.Entry, "third look at the boards that differ"), line.HappenedAt)
             : null;

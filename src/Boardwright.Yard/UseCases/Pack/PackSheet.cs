@@ -51,8 +51,14 @@ public sealed record PackSheet(
         var (nextDo, nextWhy) = Next(pack, differences);
         return new PackSheet(
             pack, $"Pack {pack.Tag}, {(pack.Proven ? pack.Species.CommonName : "unproven species")} {pack.Thickness}", UnderOf(pack), counts, differences, drying,
-            [.. FiguresOf(state, pack, counts, drying)], nextDo, nextWhy);
+            [.. FiguresOf(state, pack, counts, drying)], nextDo, nextWhy)
+        {
+            Weight = From(state, pack).Moisture?.Mean is { } mean ? (counts.FirstOrDefault(count => count.Holds) ?? counts[0]).Measured.WeightAt(mean) : null,
+        };
     }
+
+    /// <summary>Weight at the last moisture known of it; null without one.</summary>
+    public Mass? Weight { get; init; }
 
     /// <summary>The boards of a tally as the rule counts them.</summary>
     public static IReadOnlyList<TalliedBoard> Boards(Pack pack, Tally tally)
@@ -74,9 +80,19 @@ public sealed record PackSheet(
     private static string UnderOf(Pack pack) =>
         $"From stack {pack.Stack}{(pack.Order is { } order ? $", for {order}" : "")}{(pack.Shipment is { } gone ? $", left with {gone}" : "")}.";
 
-    private static PackDrying DryingOf(YardState state, Pack pack)
+    /// <summary>The stack a pack is from, as it was when the pack left: what was read or dried later says nothing of the pack.</summary>
+    internal static Stack From(YardState state, Pack pack)
     {
         var stack = state.Stacks[pack.Stack];
+        if (pack.Shipment is not { } gone)
+            return stack;
+        var left = state.Shipments[gone].At;
+        return stack with { Charges = [.. stack.Charges.Where(charge => state.Charges[charge].LoadedAt < left)], Readings = [.. stack.Readings.Where(reading => reading.At <= left)] };
+    }
+
+    private static PackDrying DryingOf(YardState state, Pack pack)
+    {
+        var stack = From(state, pack);
         var charge = stack.Charges.LastOrDefault() is { } name ? state.Charges[name] : null;
         var (low, high, basis) = MoistureOf(stack, charge);
         var treatment = stack.Charges.SelectMany(c => state.Charges[c].Treatments.Select(t => (Charge: c, Treatment: t))).LastOrDefault(t => t.Treatment.Core >= TreatedCore && t.Treatment.Held >= TreatedFor);
@@ -102,7 +118,7 @@ public sealed record PackSheet(
     private static IEnumerable<Traced> FiguresOf(YardState state, Pack pack, List<PackCount> counts, PackDrying drying)
     {
         var shown = counts.FirstOrDefault(count => count.Holds) ?? counts[0];
-        var stack = state.Stacks[pack.Stack];
+        var stack = From(state, pack);
         yield return new("Volume", shown.Measured.Volume.CubicMetres.ToString("0.000", CultureInfo.InvariantCulture), "m³", "nominal thickness, sizes as called")
         {
             Method = "pack-tally",
