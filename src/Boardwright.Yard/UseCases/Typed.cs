@@ -1,0 +1,64 @@
+using Boardwright.Quantities;
+using Boardwright.Quantities.Reading;
+using Boardwright.Yard.Book;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>Reads the fields of a form: every refusal is collected, and a bare figure takes the unit that stands beside its field.</summary>
+internal sealed class Typed
+{
+    private readonly List<Refusal> refusals = [];
+
+    public IReadOnlyList<Refusal> Refusals => refusals;
+
+    public void Refuse(string what, string? given, string accepted) => refusals.Add(new(what, given ?? "", accepted));
+
+    public Mass Mass(string what, string? text) => Take(Read.Mass(what, WithUnit(text, "kg")));
+
+    public Temperature Celsius(string what, string? text) => Take(Read.Temperature(what, WithUnit(text, "C")));
+
+    public Length? Millimetres(string what, string? text) => string.IsNullOrWhiteSpace(text) ? null : Take(Read.Length(what, WithUnit(text, "mm")));
+
+    /// <summary>A whole number in a range.</summary>
+    public int Whole(string what, string? text, int least, int most)
+    {
+        if (int.TryParse(text, System.Globalization.NumberStyles.AllowLeadingWhite | System.Globalization.NumberStyles.AllowTrailingWhite, System.Globalization.CultureInfo.InvariantCulture, out var value) && value >= least && value <= most)
+            return value;
+        Refuse(what, text, $"a whole number from {least} to {most}");
+        return least;
+    }
+
+    public string Named(string what, string? text, string accepted)
+    {
+        if (string.IsNullOrWhiteSpace(text))
+            Refuse(what, text, accepted);
+        return text?.Trim() ?? "";
+    }
+
+    public string By(YardState state, string? text)
+    {
+        if (text is null || !state.People.ContainsKey(text))
+            Refuse("Who", text, $"one of {string.Join(", ", state.People.Keys)}");
+        return text ?? "";
+    }
+
+    /// <summary>Writes when nothing was refused.</summary>
+    public Outcome<IReadOnlyList<Entry>> Then(Func<Outcome<IReadOnlyList<Entry>>> write) => refusals.Count > 0 ? new Outcome<IReadOnlyList<Entry>>.Refused(refusals) : write();
+
+    private static string WithUnit(string? text, string unit) => text is null || text.Trim().Length == 0 ? "" : char.IsAsciiDigit(text.Trim()[^1]) ? text.Trim() + unit : text;
+
+    private T Take<T>(Outcome<T> outcome)
+        where T : struct
+    {
+        switch (outcome)
+        {
+            case Outcome<T>.Done(var value):
+                return value;
+            case Outcome<T>.Refused(var reasons):
+                refusals.AddRange(reasons);
+                return default;
+            default:
+                throw new InvalidOperationException("A typed figure is read or refused.");
+        }
+    }
+}

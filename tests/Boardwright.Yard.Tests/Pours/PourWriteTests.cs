@@ -1,0 +1,110 @@
+using Boardwright.Quantities;
+using Boardwright.Testing;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.UseCases;
+
+namespace Boardwright.Yard.Tests.Pours;
+
+/// <summary>Writing a pour, step by step, as typed.</summary>
+public sealed class PourWriteTests
+{
+    private static readonly MixTyped Right = new("5.06", "1.92 kg", "2", "5", "A-26-09", "B-26-07", "Wren", AsWeighed: false);
+
+    private readonly YardBook book = DemonstrationBook.Open();
+
+    [Fact]
+    public void A_mix_is_kept_with_what_was_typed_and_taken_from_stock()
+    {
+        var before = book.State.Resins["slow casting"].PartB!.OnHand.Kilograms;
+
+        var entry = Done(PourWeigh.Write(book, "T-1", Right, PostedKey.None))[0];
+
+        Assert.Equal("1.92 kg", entry.Typed("part_b_kg"));
+        Assert.Equal(5.06, book.State.Pours["T-1"].Mixes[0].PartA.Kilograms, 1e-9);
+        Assert.Equal(before - 1.92, book.State.Resins["slow casting"].PartB!.OnHand.Kilograms, 1e-9);
+    }
+
+    [Fact]
+    public void Weighings_off_ratio_are_asked_about_and_written_only_as_weighed()
+    {
+        var off = Right with { PartB = "2.60" };
+
+        var refused = Assert.Single(Refused(PourWeigh.Write(book, "T-1", off, PostedKey.None)));
+        Done(PourWeigh.Write(book, "T-1", off with { AsWeighed = true }, PostedKey.None));
+
+        Assert.Equal("Ratio", refused.What);
+        Assert.Contains("1.92 kg of B", refused.Accepted, StringComparison.Ordinal);
+        Assert.Equal(2.60, book.State.Pours["T-1"].Mixes[0].PartB.Kilograms, 1e-9);
+    }
+
+    [Fact]
+    public void Every_wrong_field_is_named_at_once()
+    {
+        var refusals = Refused(PourWeigh.Write(book, "T-1", new("much", "", "0", "5", "", "B-1", "Nobody", false), PostedKey.None));
+
+        Assert.Equal(["Part A, kg", "Part B, kg", "Buckets", "Lot of part A", "Who"], refusals.Select(refusal => refusal.What));
+    }
+
+    [Fact]
+    public void An_old_lot_is_asked_about()
+    {
+        var late = DemonstrationBook.Open(new(2026, 12, 31));
+        Done(late.Write("Wren", new Boardwright.Yard.Book.Facts.ResinCounted("slow casting", Boardwright.Yard.Book.Facts.ResinPart.B, 3.0, "B-25-01", new(2026, 6, 30))));
+
+        Assert.Contains(Refused(PourWeigh.Write(late, "T-8", Right with { LotB = "B-25-01" }, PostedKey.None)), refusal => refusal.What == "Lot B-25-01");
+    }
+
+    [Fact]
+    public void A_form_that_arrives_twice_is_kept_once()
+    {
+        var key = new PostedKey("01931000-0000-7000-8000-0000000000aa", null);
+
+        var first = Done(PourWeigh.Write(book, "T-1", Right, key))[0];
+        var again = Done(PourWeigh.Write(book, "T-1", Right, key))[0];
+
+        Assert.Equal(first.Number, again.Number);
+        Assert.Single(book.State.Pours["T-1"].Mixes);
+    }
+
+    [Fact]
+    public void A_form_that_waited_on_a_phone_keeps_its_time()
+    {
+        Done(PourWarmth.Write(book, "17.5", null, "Wren", new(null, "7200")));
+
+        Assert.Equal(17.5, book.State.ShopC[book.Now.AddHours(-2.0)]);
+    }
+
+    [Theory]
+    [InlineData("64F", "7:05", 17.78)]
+    [InlineData("18 C", "21:30", 18.0)]
+    public void Shop_temperature_takes_either_unit_and_an_hour_of_today(string typed, string hour, double celsius)
+    {
+        Done(PourWarmth.Write(book, typed, hour, "Wren", PostedKey.None));
+
+        Assert.Equal(celsius, book.State.ShopC[book.State.Today.ToDateTime(TimeOnly.Parse(hour, System.Globalization.CultureInfo.InvariantCulture))], 0.01);
+    }
+
+    [Fact]
+    public void Nothing_is_poured_before_it_is_weighed_nor_demoulded_before_it_is_poured()
+    {
+        Assert.Contains(Refused(PourFill.Write(book, "T-1", null, "Wren", PostedKey.None)), refusal => refusal.Given == "nothing weighed yet");
+        Assert.Contains(Refused(PourDemould.Write(book, "T-1", PourDemould.Sights[0], null, "Wren", PostedKey.None)), refusal => refusal.Given == "not poured");
+    }
+
+    [Fact]
+    public void A_table_goes_from_mix_to_out_of_its_mould()
+    {
+        Done(PourWeigh.Write(book, "T-1", Right, PostedKey.None));
+        Done(PourFill.Write(book, "T-1", "41", "Wren", PostedKey.None));
+        Done(PourDemould.Write(book, "T-1", "soft all over", "no bubbles", "Wren", PostedKey.None));
+
+        var pour = book.State.Pours["T-1"];
+        Assert.NotNull(pour.PouredAt);
+        Assert.Equal("soft all over; no bubbles", pour.Seen);
+        Assert.NotNull(Done(PourSheet.Of(book.State, "T-1", null)).Soft);
+    }
+
+    private static T Done<T>(Outcome<T> outcome) => Assert.IsType<Outcome<T>.Done>(outcome).Value;
+
+    private static IReadOnlyList<Refusal> Refused<T>(Outcome<T> outcome) => Assert.IsType<Outcome<T>.Refused>(outcome).Reasons;
+}
