@@ -39,7 +39,7 @@ public static class PourPictures
             DemouldHour = sheet.Cure.PlannedHour <= hours ? sheet.Cure.PlannedHour : null,
             HardShare = resin.DemouldConversion,
             GelShare = resin.GelConversion,
-            CelsiusMax = model.Centre.PeakCelsius > resin.PeakCelsiusMax - 25.0 ? resin.PeakCelsiusMax : null,
+            CelsiusMax = model.Centre.PeakCelsius > resin.PeakCelsiusMax - 15.0 ? resin.PeakCelsiusMax : null,
         };
     }
 

@@ -39,13 +39,15 @@ internal static class PourFigures
             return null;
         var shortKg = Math.Max(all.ShortA.Kilograms, all.ShortB.Kilograms);
         var part = all.ShortB >= all.ShortA ? "B" : "A";
-        return new(shortKg > 0.0 ? $"Part {part} short, all pours" : "Resin on hand", shortKg > 0.0 ? $"{shortKg:0.00}" : "enough", shortKg > 0.0 ? "kg" : "", shortKg > 0.0 ? without.IsEnough ? $"without {pour.Tag} there is enough" : $"without {pour.Tag} still {Math.Max(without.ShortA.Kilograms, without.ShortB.Kilograms):0.00} kg short" : "for all pours planned")
+        return new(shortKg > 0.0 ? $"Part {part} short, all pours" : "Resin on hand", shortKg > 0.0 ? $"{shortKg:0.00}" : "enough", shortKg > 0.0 ? "kg" : "", shortKg > 0.0 ? without.IsEnough ? $"without {pour.Tag} there is enough" : $"without {pour.Tag} still {Little(Math.Max(without.ShortA.Kilograms, without.ShortB.Kilograms))} short" : "for all pours planned")
         {
             Method = "resin-mix",
             Source = "stock as counted, less what was mixed since",
             Inputs = [("A wanted, on hand", $"{all.NeedA.Kilograms:0.00}, {resin.PartA?.OnHand.Kilograms ?? 0.0:0.0} kg"), ("B wanted, on hand", $"{all.NeedB.Kilograms:0.00}, {resin.PartB?.OnHand.Kilograms ?? 0.0:0.0} kg"), ($"B wanted without {pour.Tag}", $"{without.NeedB.Kilograms:0.00} kg")],
         };
     }
+
+    private static string Little(double kilograms) => kilograms < 0.1 ? $"{kilograms * 1000.0:0} g" : $"{kilograms:0.00} kg";
 
     public static IEnumerable<Traced> Cure(Pour pour, PourCure cure)
     {
