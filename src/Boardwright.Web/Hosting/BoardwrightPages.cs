@@ -54,6 +54,7 @@ public static class BoardwrightPages
         app.MapStaticAssets();
         app.MapCommands();
         app.MapPapers(app.Services.GetRequiredService<YardBook>());
+        app.MapChargePapers(app.Services.GetRequiredService<YardBook>());
         app.MapRazorComponents<App>();
     }
 }

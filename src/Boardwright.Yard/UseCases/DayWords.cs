@@ -12,6 +12,7 @@ public static class DayWords
     public static string Band(DateOnly? early, DateOnly? late, DateOnly today) => (early, late) switch
     {
         ({ } from, { } to) when from == to => Of(from, today),
+        ({ } from, { } to) when from.Year == to.Year && from.Month == to.Month => $"{from.Day} to {Of(to, today)}",
         ({ } from, { } to) when from.Year == to.Year => $"{from.ToString("d MMM", CultureInfo.InvariantCulture)} to {Of(to, today)}",
         ({ } from, { } to) => $"{Of(from, today)} to {Of(to, today)}",
         ({ } from, null) => $"not before {Of(from, today)}",

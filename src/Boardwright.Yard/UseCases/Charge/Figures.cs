@@ -1,0 +1,213 @@
+using System.Globalization;
+using Boardwright.Drying;
+using Boardwright.Drying.Treatment;
+using Boardwright.Quantities;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.State;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>The numbers of a charge, each with what went in, the method and the source.</summary>
+internal static class ChargeFigures
+{
+    public static IReadOnlyList<Traced> Of(YardState state, Charge charge, ChargeRun? run, ChargeVacuum? vacuum)
+    {
+        List<Traced?> figures = [SetNow(state, charge, run), SetNext(state, run), Controlling(charge, run), Ends(charge, state.Today), Loss(run), Dry(state, charge, run), .. Vacuum(state, charge, vacuum), Out(state, charge)];
+        return [.. figures.OfType<Traced>()];
+    }
+
+    /// <summary>"150 / 112": dry bulb and wet bulb, degrees Fahrenheit.</summary>
+    public static string Bulbs(Temperature dryBulb, Temperature wetBulb) => string.Create(CultureInfo.InvariantCulture, $"{dryBulb.Fahrenheit:0} / {wetBulb.Fahrenheit:0}");
+
+    /// <summary>What a change does, as the beginning of a sentence.</summary>
+    public static string ChangeWords(ChargeChange change) => change.Kind switch
+    {
+        ChangeKind.NextStep => "The next step comes",
+        ChangeKind.Equalize => "Equalize",
+        _ => "Condition",
+    };
+
+    private static Traced? SetNow(YardState state, Charge charge, ChargeRun? run)
+    {
+        if (charge.Settings.LastOrDefault() is not { } set || !charge.IsRunning)
+            return null;
+
+        var was = charge.Settings.Count > 1 ? $"was {Bulbs(charge.Settings[^2].DryBulb, charge.Settings[^2].WetBulb)}, " : "";
+        var emc = ChargeRun.EmcOf(set.DryBulb, set.WetBulb);
+        return new("Set now", Bulbs(set.DryBulb, set.WetBulb), "°F", $"{was}since {set.At.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}; holds {Percent(emc)}")
+        {
+            Method = "kiln-schedule",
+            Source = $"{StackSheet.ByWords(state, set.Entry)}entry {set.Entry}",
+            Inputs =
+            [
+                ("dry bulb", Both(set.DryBulb)),
+                ("wet bulb", Both(set.WetBulb)),
+                ("the air holds wood at", Percent(emc)),
+                ("schedule lists here", run is null ? "no schedule" : Listed(run)),
+                ("the schedule", run is null ? "–" : $"{run.Schedule.Code}, {run.Schedule.Source} (mark {run.Schedule.Mark})"),
+            ],
+        };
+    }
+
+    private static string Listed(ChargeRun run)
+    {
+        var step = run.Schedule.Steps[run.StepNow];
+        return $"{Bulbs(step.DryBulb, step.AirFloored90.WetBulb!.Value)} °F, holds {Percent(step.AirFloored90.Emc)}";
+    }
+
+    private static Traced? SetNext(YardState state, ChargeRun? run)
+    {
+        if (run is null)
+            return null;
+
+        var next = run.Next;
+        var same = Math.Abs(next.DryBulb.Fahrenheit - run.Set.DryBulb.Fahrenheit) < 1.0 && Math.Abs(next.WetBulb.Fahrenheit - run.Set.WetBulb.Fahrenheit) < 1.0;
+        var what = next.Kind switch { ChangeKind.NextStep => "next step", ChangeKind.Equalize => $"equalize at {Percent(next.Emc)}", _ => $"condition at {Percent(next.Emc)}" };
+        var when = next.IsDue ? "due now" : next.DueAt is { } due ? $"about {DayWords.Of(due.Day(), state.Today)}" : "when it is there";
+        return new("Set next", Bulbs(next.DryBulb, next.WetBulb), "°F", $"{when}: {what}, when {next.Calls} is at {Number(next.At.Percent, "0.#")} %{(same ? ". As it is set now" : $"; was {Bulbs(run.Set.DryBulb, run.Set.WetBulb)}")}")
+        {
+            Method = next.Kind == ChangeKind.NextStep ? "kiln-schedule" : "equalize-and-condition",
+            Source = next.Kind == ChangeKind.NextStep ? $"{run.Schedule.Code}: {run.Schedule.Source} (mark {run.Schedule.Mark})" : "Dry Kiln Operator’s Manual (1991), ch. 7 (M)",
+            Inputs =
+            [
+                ("dry bulb", Both(next.DryBulb)),
+                ("wet bulb", Both(next.WetBulb)),
+                ("holds wood at", Percent(next.Emc)),
+                ("calls for it", $"{next.Calls} at {Number(next.At.Percent, "0.#")} %"),
+                ("to know", run.Schedule.Note ?? "a starting point, not a recipe"),
+            ],
+        };
+    }
+
+    private static Traced? Controlling(Charge charge, ChargeRun? run)
+    {
+        if (run is null)
+            return null;
+
+        var half = charge.SoundSamples.OrderByDescending(sample => sample.Moisture.Fraction).Take((charge.SoundSamples.Count() + 1) / 2).Select(sample => sample.Name).Order(StringComparer.Ordinal);
+        return new("Wettest half", Number(run.Controlling.Percent, "0.0"), "%", $"samples {string.Join(", ", half)}; this mean sets the step. Weighed {run.WeighedAt.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}")
+        {
+            Method = "kiln-schedule",
+            Source = "Dry Kiln Operator’s Manual (1991), ch. 7: the wettest half controls (M)",
+            Inputs = [.. charge.SoundSamples.Select(sample => ($"sample {sample.Name}", Number(sample.Moisture.Percent, "0.0") + " %"))],
+        };
+    }
+
+    private static Traced? Ends(Charge charge, DateOnly today) => charge is not { SampleMean: { } mean, Driest: { } driest, Wettest: { } wettest } ? null
+        : new("Driest to wettest", $"{Number(driest.Moisture.Percent, "0.0")} to {Number(wettest.Moisture.Percent, "0.0")}", "%", $"samples {driest.Name} and {wettest.Name}; mean {Number(mean.Percent, "0.0")}, {Number(charge.Target.Percent, "0.#")} wanted")
+        {
+            Method = "moisture-content",
+            Source = "calculated dry weight from two sections a sample (Wengert, Drying Oak Lumber, step 3B)",
+            Inputs = [.. charge.SoundSamples.Select(sample => ($"sample {sample.Name}", string.Create(CultureInfo.InvariantCulture, $"{sample.Weighings[^1].Weight.Grams:0} g over {sample.CalculatedDry.Grams:0.0} g dry, {DayWords.Of(sample.Weighings[^1].At.Day(), today)}")))],
+        };
+
+    private static Traced? Loss(ChargeRun? run)
+    {
+        if (run?.Fastest is not { DailyLossPct: { } loss } fastest)
+            return null;
+
+        var (safe, source) = run.Safe is Outcome<SafeRate>.Done(var rate) ? (Number(rate.DailyLossPercent, "0.0") + " % is safe", $"{rate.Source} (mark {rate.Mark})") : ("no safe rate is printed for this wood", "none printed");
+        return new("Fastest loss a day", Number(loss, "0.0"), "%", $"sample {fastest.Sample.Name}; {safe}{(run.SafeRateGuards ? "" : " while green; below 30 % new checks hardly form")}")
+        {
+            Method = "safe-rate",
+            Source = source,
+            Inputs =
+            [
+                ("before", Number(fastest.Sample.Weighings[^2].Moisture.Percent, "0.0") + " % on " + fastest.Sample.Weighings[^2].At.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)),
+                ("now", Number(fastest.Last.Moisture.Percent, "0.0") + " % on " + fastest.Last.At.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)),
+                ("gaps", "left out"),
+            ],
+        };
+    }
+
+    private static Traced? Dry(YardState state, Charge charge, ChargeRun? run)
+    {
+        if (run is null)
+            return null;
+        if (run.Forecast is not Outcome<KilnForecast>.Done(var forecast))
+            return new("Dry", "not in this air", "", run.Forecast is Outcome<KilnForecast>.NoAnswer(var why) ? why : "the samples are past the moisture wanted") { Method = "kiln-time" };
+
+        var (early, likely, late) = (run.DryAt(f => f.HoursP10)!.Value.Day(), run.DryAt(f => f.HoursP50)!.Value.Day(), run.DryAt(f => f.HoursP90)!.Value.Day());
+        var rate = (run.Rate as Outcome<KilnRate>.Done)?.Value;
+        return new("Dry", DayWords.Of(likely, state.Today), "", $"mean at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(early, late, state.Today)}, 8 times in 10. Equalizing and conditioning come on top")
+        {
+            Method = "kiln-time",
+            Source = $"{forecast.Origin} (mark {forecast.Mark})",
+            Inputs =
+            [
+                ("from", $"mean {Number(charge.SampleMean!.Value.Percent, "0.0")} % on {run.WeighedAt.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}"),
+                ("hours, early to late", $"{Number(forecast.HoursP10, "0")}, {Number(forecast.HoursP50, "0")}, {Number(forecast.HoursP90, "0")}"),
+                ("its own rate", rate is null ? "not learned: as its wood usually dries" : $"{Number(rate.Factor, "0.00")} times its wood’s, from the samples so far"),
+                ("air", "as set now, later steps as listed"),
+                ("to know", string.Join("; ", forecast.Notes)),
+            ],
+        };
+    }
+
+    private static IEnumerable<Traced> Vacuum(YardState state, Charge charge, ChargeVacuum? vacuum)
+    {
+        if (vacuum is null || !charge.IsRunning)
+            yield break;
+
+        var forecast = vacuum.Forecast;
+        var (early, likely, late) = (charge.LoadedAt.AddHours(forecast.HoursP10).Day(), charge.LoadedAt.AddHours(forecast.HoursP50).Day(), charge.LoadedAt.AddHours(forecast.HoursP90).Day());
+        yield return new("Dry", DayWords.Of(likely, state.Today), "", $"{vacuum.Slowest.Tag} at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(early, late, state.Today)}, 8 times in 10")
+        {
+            Method = "vacuum-drying",
+            Source = "steam along the grain and radio-frequency power (Chen 1997, Siau 1984)",
+            Inputs =
+            [
+                ("from", Percent(vacuum.From)),
+                ("pressure", string.Create(CultureInfo.InvariantCulture, $"{vacuum.Chamber.Pascals / 100.0:0} mbar")),
+                ("water boils at", Both(forecast.Boiling)),
+                ("what sets the pace", forecast.Limit is Drying.Vacuum.VacuumLimit.Power ? "power" : "the wood’s permeability"),
+                ("hours, early to late", $"{Number(forecast.HoursP10, "0")}, {Number(forecast.HoursP50, "0")}, {Number(forecast.HoursP90, "0")}"),
+            ],
+        };
+        if (vacuum.ByCondensate is { } now)
+        {
+            yield return new("By condensate", Number(now.Percent, "0.0"), "%", $"{Number(vacuum.CaughtL!.Value, "0.#")} L caught from {Percent(vacuum.From)}; never stop on condensate alone")
+            {
+                Method = "vacuum-drying",
+                Source = "water caught over oven-dry wood; 95 % of it taken to be caught (C)",
+                Inputs = [("water caught", Number(vacuum.CaughtL!.Value, "0.#") + " L"), ("of", Number(forecast.Condensate.Kilograms, "0") + " L in all")],
+            };
+        }
+    }
+
+    private static Traced? Out(YardState state, Charge charge)
+    {
+        var read = charge.Out.Where(stack => stack.McMeanPct is not null).ToList();
+        if (read.Count == 0)
+            return null;
+
+        var last = read[^1];
+        return new("Came out at", Number(last.McMeanPct!.Value, "0.0"), "%", $"{last.Stack}: {(last is { McLowPct: { } low, McHighPct: { } high } ? $"{Number(low, "0.0")} to {Number(high, "0.0")}, " : "")}{last.Boards ?? 0} boards; {Number(last.Bf, "#,0")} bf")
+        {
+            Method = "lot-moisture",
+            Source = $"unloaded {(charge.UnloadedAt is { } at ? DayWords.Of(at.Day(), state.Today) : "in part")}",
+            Inputs = [("spread of boards", last.McSdPct is { } sd ? Number(sd, "0.0") + " %" : "not taken"), ("boards read", $"{last.Boards ?? 0}"), ("wanted", Percent(charge.Target))],
+        };
+    }
+
+    /// <summary>The state of a charge's proof that its core was hot for long enough.</summary>
+    public static Traced Treatment(Charge charge, DateOnly today)
+    {
+        var proof = charge.Treatments.LastOrDefault(treatment => treatment.Core.Celsius >= HeatTreatment.CoreMin.Celsius - 1e-9 && treatment.Held.Minutes >= HeatTreatment.CoreHold.Minutes - 1e-9);
+        var best = proof ?? charge.Treatments.LastOrDefault();
+        return new("Heat treatment", proof is null ? "not proven" : "proven", "", best is null
+            ? "no core probe is on record: claim nothing"
+            : string.Create(CultureInfo.InvariantCulture, $"core {best.Core.Celsius:0.#} °C for {best.Held.Hours:0.#} h on {DayWords.Of(best.At.Day(), today)}{(best.Probe is null ? "" : $", {best.Probe}")}"))
+        {
+            Method = "heat-treatment",
+            Source = "core at 56 °C for 30 min (ISPM 15; Wood Handbook, ch. 20); marks on packaging need an accredited scheme",
+            Inputs = [("asked", "56 °C in the coldest core for 30 min"), ("probes on record", charge.Treatments.Count.ToString(CultureInfo.InvariantCulture))],
+        };
+    }
+
+    private static string Both(Temperature temperature) => string.Create(CultureInfo.InvariantCulture, $"{temperature.Fahrenheit:0} °F, {temperature.Celsius:0.0} °C");
+
+    private static string Percent(MoistureContent? moisture) => moisture is { } known ? Number(known.Percent, "0.0") + " %" : "unknown";
+
+    private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+}

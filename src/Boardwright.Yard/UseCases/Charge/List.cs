@@ -1,0 +1,50 @@
+using Boardwright.Quantities;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.State;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>A kiln and what is in it.</summary>
+/// <param name="Kiln">The kiln.</param>
+/// <param name="Charge">The charge running in it; null when it is empty.</param>
+/// <param name="Samples">Its samples.</param>
+/// <param name="Says">How it is, in a sentence.</param>
+/// <param name="LoadPct">How much of its room is taken, percent of its 4/4 capacity.</param>
+/// <param name="Next">The next charge planned for it; null when none is.</param>
+public sealed record KilnView(Kiln Kiln, Charge? Charge, IReadOnlyList<SampleRow> Samples, string Says, double LoadPct, PlannedCharge? Next);
+
+/// <summary>All kilns with their charges, and the charges that are out.</summary>
+/// <param name="Kilns">By name.</param>
+/// <param name="Out">The charges that are out, the last first.</param>
+public sealed record ChargeList(IReadOnlyList<KilnView> Kilns, IReadOnlyList<Charge> Out)
+{
+    public static ChargeList Of(YardState state, DateTime now)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return new(
+            [.. state.Kilns.Values.Select(kiln => View(state, kiln, now))],
+            [.. state.Charges.Values.Where(charge => !charge.IsRunning).OrderByDescending(charge => charge.UnloadedAt)]);
+    }
+
+    private static KilnView View(YardState state, Kiln kiln, DateTime now)
+    {
+        var next = state.PlannedCharges.Values.Where(planned => planned.Kiln == kiln.Name).OrderBy(planned => planned.InOn).FirstOrDefault();
+        if (kiln.Charge is not { } tag || !state.Charges.TryGetValue(tag, out var charge))
+            return new(kiln, null, [], kiln.Down is { } down ? $"Down since {DayWords.Of(down.From.Day(), state.Today)}: {down.Why}." : "Empty.", 0.0, next);
+
+        var room = charge.StacksInside.Sum(stack => ChargePacks.FootageAs44(state.Stacks[stack].Footage.Count, state.Stacks[stack].Thickness.Inches));
+        return new(kiln, charge, SampleRow.Of(charge, now), Says(state, charge, now), 100.0 * room / kiln.Installed.CapacityBf, next);
+    }
+
+    private static string Says(YardState state, Charge charge, DateTime now)
+    {
+        var run = (ChargeRun.Of(state, charge, now) as Outcome<ChargeRun>.Done)?.Value;
+        var vacuum = (ChargeVacuum.Of(state, charge) as Outcome<ChargeVacuum>.Done)?.Value;
+        var end = run?.DryAt(f => f.HoursP50) is { } likely
+            ? $"dry about {DayWords.Of(likely.Day(), state.Today)}, {DayWords.Band(run.DryAt(f => f.HoursP10)?.Day(), run.DryAt(f => f.HoursP90)?.Day(), state.Today)}"
+            : vacuum is not null ? $"dry about {DayWords.Of(charge.LoadedAt.AddHours(vacuum.Forecast.HoursP50).Day(), state.Today)}"
+            : charge.ExpectedOutOn is { } expected ? $"out about {DayWords.Of(expected, state.Today)} by the plan" : "no end in sight";
+        var wet = charge.Wettest is { } wettest ? $"wettest {wettest.Moisture.Percent.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)} %, " : "";
+        return $"Since {DayWords.Of(charge.LoadedAt.Day(), state.Today)}; {wet}{end}.";
+    }
+}
