@@ -54,7 +54,6 @@ public static class BoardwrightPages
         app.MapStaticAssets();
         app.MapCommands();
         app.MapPapers(app.Services.GetRequiredService<YardBook>());
-        app.MapChargePapers(app.Services.GetRequiredService<YardBook>());
         app.MapRazorComponents<App>();
     }
 }

@@ -7,7 +7,7 @@ using Microsoft.AspNetCore.Routing;
 
 namespace Boardwright.Web.Papers;
 
-/// <summary>The papers of packs by address: tag, piece tally, packing list. ?paper= names the sheet.</summary>
+/// <summary>The papers by address: tag, piece tally and packing list of packs, run sheet of a charge. ?paper= names the sheet.</summary>
 public static class PaperEndpoints
 {
     public static void MapPapers(this IEndpointRouteBuilder routes, YardBook book)
@@ -18,6 +18,7 @@ public static class PaperEndpoints
             Pdf($"tag-{pack}", Sheet(paper, Paper.A5).Then(sheet => PackPapers.Tag(book.State, pack, $"{request.Scheme}://{request.Host}/tally/{pack}", sheet))));
         routes.MapGet("/tally/{pack}/list.pdf", (string pack, string? paper) => Pdf($"tally-{pack}", Full(paper).Then(sheet => PackPapers.List(book.State, pack, sheet))));
         routes.MapGet("/promises/{order}/packing-list.pdf", (string order, string? paper) => Pdf($"packing-list-{order}", Full(paper).Then(sheet => PackPapers.Order(book.State, order, sheet))));
+        routes.MapGet("/charges/{charge}/run-sheet.pdf", (string charge, string? paper) => Pdf($"run-sheet-{charge}", Full(paper).Then(sheet => ChargePapers.RunSheet(book.State, charge, book.Now, sheet))));
     }
 
     private static Outcome<Paper> Full(string? name) => Sheet(name, Paper.A4).Then<Paper>(sheet =>
