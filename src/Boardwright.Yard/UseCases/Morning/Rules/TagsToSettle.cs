@@ -6,7 +6,7 @@ namespace Boardwright.Yard.UseCases;
 internal static class TagsToSettle
 {
     public static IEnumerable<DayTask> Of(YardState state) =>
-        state.Logs.Values.Where(log => log is { Proven: false, IsSawn: false }).Select(log => Settle(log.Tag, "Look at the end grain and settle which log this is.", log.ConfusedWith, $"/logs/{log.Tag}", Duties.Mill))
+        state.Logs.Values.Where(log => log is { Proven: false, IsSawn: false }).Select(log => Settle(log.Tag, "Look at the end grain and settle which log this is.", log.ConfusedWith, Paths.Log(log.Tag), Duties.Mill))
             .Concat(state.Stacks.Values.Where(stack => stack is { Proven: false, IsHere: true }).Select(stack => Settle(stack.Tag, $"Look at an end of {stack.Tag} and settle its species.", stack.ConfusedWith, $"/stacks/{stack.Tag}", Duties.Kilns | Duties.Mill)))
             .Concat(state.Packs.Values.Where(pack => pack is { Proven: false, Shipment: null }).Select(pack => Settle(pack.Tag, $"Look at a board of {pack.Tag} and settle its species.", pack.ConfusedWith, $"/tally/{pack.Tag}", Duties.Hands | Duties.Office)));
 

@@ -1,0 +1,67 @@
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.State;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>A question of a normal week and where it is answered.</summary>
+/// <param name="Number">1 to 25, by money and risk.</param>
+/// <param name="Asks">As the owner asks it.</param>
+/// <param name="Route">The page, with its tag in braces.</param>
+/// <param name="Path">The page for the yard as it stands: the one thing it is most likely asked about now.</param>
+/// <param name="Command">The command that answers it without a page; null where there is none.</param>
+/// <param name="Answered">What the answer holds.</param>
+/// <param name="Gap">What it does not say; null where nothing is known to be missing.</param>
+public sealed record WeekQuestion(int Number, string Asks, string Route, Func<YardState, string> Path, string? Command, string Answered, string? Gap);
+
+/// <summary>Twenty-five questions of a normal week at a small hardwood mill, by money and risk.</summary>
+public static class WeekQuestions
+{
+    public static IReadOnlyList<WeekQuestion> All { get; } =
+    [
+        new(1, "Can I promise this order for that date?", "/promises/{Tag}", Order, null, "the order, its wood and its day; the morning sheet says what may fall short, with spare wood, and what cannot be dried in time", "early, likely and late days of each promise stand on the season's page where a plan was made"),
+        new(2, "Is this charge dry? May I pull it?", "/charges/{Tag}", Charge, "moisture sample", "driest, wettest and mean of the samples against the target; when to equalise", "a stress test is asked for, not judged"),
+        new(3, "Is it drying too fast; am I ruining it?", "/charges/{Tag}", Charge, "dry rate", "weights, loss a day and the setting; the safe figure by wood and thickness from its source", null),
+        new(4, "One boiler is out: what slips?", "/boiler", _ => "/boiler", "heat kiln", "heat by day from the forecast, what the shop takes, what is left, the first short day", "money of each way out is not compared"),
+        new(5, "What goes in the kiln next?", "/season", _ => "/season", "dry kiln", "running and planned charges; the sheet names the stacks to stage and their load", null),
+        new(6, "Will this pour run hot, or stay soft? Can we demould Saturday?", "/pours/{Tag}", Pour, "cast cure", "peak, gel and demould of centre and thin edge under the shop's own temperatures, by model and apart from it by the label; margins in kelvins and millimetres", "one depth through the middle: a narrow river stays cooler than this"),
+        new(7, "Do I believe this meter?", "/stacks/{Tag}", Stack, "moisture meter", "as read and corrected, the reason, how far it may be off, and when an oven section is due", "no species correction is published for hackberry and silver maple"),
+        new(8, "Is the tally right; how much did I ship?", "/tally/{Tag}", Pack, "pack tally", "piece list, both counts board by board, the boards that differ, the paper as shipped", null),
+        new(9, "What is this log worth; what do I offer?", "/logs", _ => "/logs", "log scale", "scale by rule, weight; prices and grade shares of the house are settings", "the offer itself is worked out by hand from the scale until the log page shows it"),
+        new(10, "How much is in it?", "/logs", _ => "/logs", "log scale", "board feet by each rule asked, cubic metres, weight, deductions shown", "Roy has no table yet and says so"),
+        new(11, "Which log first?", "/", _ => "/", null, "days left before stain, borers or end checks for each log, and the setting for its thickness", "orders do not move a log up the list"),
+        new(12, "How thick must I saw?", "/logs", _ => "/logs", "saw target", "green target from the dressed size, shrinkage, planing and the mill's own variation", null),
+        new(13, "How do I open this log?", "/logs", _ => "/logs", "log weight", "the log, its metal, its plan", "the cutting pattern is not on a page yet"),
+        new(14, "When is this stack ready for the kiln?", "/stacks/{Tag}", Stack, "dry air", "a band of days from weather and readings, and whether it gains where it lies", null),
+        new(15, "Moisture will not go down: why?", "/charges/{Tag}", StalledCharge, "kiln schedule", "the air set and the air found, what it holds wood at, and the corrected reading", "causes are ranked only as far as the readings in the book reach"),
+        new(16, "May these share a charge?", "/season", _ => "/season", "kiln schedule", "the schedules of both; the plan never mixes what the sharing rules forbid", "no page takes two stacks and answers yes or no"),
+        new(17, "How much must I dry to net the order?", "/promises/{Tag}", Order, "wood shrink", "net after shrinkage and falldown, low, likely and high, against what is sold", "chance of being short is shown as a band, not as a share"),
+        new(18, "What did this cost; what do I charge?", "/history/{Tag}", History, null, "cost by step from the house's own rates, along the way of the wood", null),
+        new(19, "Power cut, door open, frozen wick: now what?", "/charges/{Tag}", Charge, "dry rate", "the gap as a gap, the clock stopped, heat before spray", null),
+        new(20, "Is it bug-free; can I prove it?", "/charges/{Tag}", TreatedCharge, "kiln treat", "coldest core and how long it was held, with the run sheet", "nothing is claimed where the book has no treatment"),
+        new(21, "How much resin, hold-down and part B?", "/pours", _ => "/pours", "cast mix", "litres with a low and a high, both parts by mass, stock and what is short, hold-down of each piece", null),
+        new(22, "Edges soft, bubbles, sinking: can it be saved?", "/pours/{Tag}", SoftPour, "cast cure", "the ratio as weighed, how far each place had set, the likeliest cause, its test, warm or scrape", "bubbles and sinking are written down, not explained"),
+        new(23, "What will it weigh; will it lift, fit the trailer?", "/stacks/{Tag}", Stack, "wood weight", "mass at today's moisture", "trips and tie-downs: look them up in your local rules"),
+        new(24, "Where is it, whose is it, what was it?", "/find", _ => "/find", null, "tag, place, owner, moisture, and the way of the wood from tree to load", null),
+        new(25, "It shrank or cupped at the customer: our fault?", "/history/{Tag}", ClaimCharge, "wood shrink", "moisture shipped with its spread, the charge's record, movement at the room's air", "the sentence to send is yours to write"),
+    ];
+
+    private static string Order(YardState state) => PromisesAtRisk.Of(state).FirstOrDefault()?.Path ?? (state.Orders.Values.FirstOrDefault(order => order.IsOpen) is { } order ? $"/promises/{order.Tag}" : "/promises");
+
+    private static string Charge(YardState state) => state.Charges.Values.FirstOrDefault(charge => charge.IsRunning && charge.SoundSamples.Any()) is { } charge ? $"/charges/{charge.Tag}" : "/charges";
+
+    private static string StalledCharge(YardState state) => state.Charges.Values.FirstOrDefault(charge => charge.Settings.Count > 0 && charge.Gauges.Count > 0 && !charge.SoundSamples.Any()) is { } charge ? $"/charges/{charge.Tag}" : Charge(state);
+
+    private static string TreatedCharge(YardState state) => state.Charges.Values.LastOrDefault(charge => charge.Treatments.Count > 0) is { } charge ? $"/charges/{charge.Tag}" : Charge(state);
+
+    private static string ClaimCharge(YardState state) => state.Charges.Values.LastOrDefault(charge => charge.Out.Count > 0) is { } charge ? $"/history/{charge.Stacks[0]}" : "/find";
+
+    private static string Stack(YardState state) => state.Stacks.Values.FirstOrDefault(stack => stack is { IsHere: true, Stage: StackStage.AirDrying, ReservedFor: not null, NeverKiln: false } && stack.Moisture?.Meter is not null) is { } stack ? $"/stacks/{stack.Tag}" : "/stacks";
+
+    private static string Pack(YardState state) => (state.Packs.Values.FirstOrDefault(pack => pack.IsDisputed) ?? state.Packs.Values.FirstOrDefault()) is { } pack ? $"/tally/{pack.Tag}" : "/tally";
+
+    private static string Pour(YardState state) => (state.Pours.Values.FirstOrDefault(pour => pour.DemouldedAt is null && pour.Plan.ThinnestMm is not null) ?? state.Pours.Values.FirstOrDefault(pour => pour.DemouldedAt is null)) is { } pour ? $"/pours/{pour.Tag}" : "/pours";
+
+    private static string SoftPour(YardState state) => state.Pours.Values.FirstOrDefault(pour => SoftCastings.IsSoft(pour.Seen)) is { } pour ? $"/pours/{pour.Tag}" : "/pours";
+
+    private static string History(YardState state) => state.Stacks.Values.FirstOrDefault(stack => stack is { IsHere: true, Charge: not null }) is { } stack ? $"/history/{stack.Tag}" : "/find";
+}

@@ -1,0 +1,60 @@
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.State;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>A form of the yard for one thing.</summary>
+/// <param name="Tag">What it is about; empty for a form about nothing in particular.</param>
+/// <param name="Words">What that is, and when it was last written.</param>
+/// <param name="Path">Where it is.</param>
+public sealed record FormLink(string Tag, string Words, string Path);
+
+/// <summary>A kind of entry, and what it can be written about now.</summary>
+/// <param name="Do">Begins with a verb.</param>
+/// <param name="For">Who writes it most.</param>
+/// <param name="Links">One for each thing it can be about.</param>
+public sealed record YardForm(string Do, Duties For, IReadOnlyList<FormLink> Links)
+{
+    /// <summary>Every form of the yard, with what can be written now.</summary>
+    public static IReadOnlyList<YardForm> All(YardState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        var pours = state.Pours.Values.Where(pour => pour.DemouldedAt is null).ToList();
+        return
+        [
+            new("Read the moisture of a stack", Duties.Kilns, [.. state.Stacks.Values.Where(stack => stack is { IsHere: true, Stage: not StackStage.InKiln }).OrderBy(stack => stack.Moisture?.At ?? DateTime.MinValue)
+                .Select(stack => new FormLink(stack.Tag, $"{(stack.Proven ? stack.Species.CommonName : "unproven")} {stack.Thickness}, {stack.Place}; {(stack.Moisture is { } read ? $"last read {read.At:d MMM}" : "never read")}", $"/stacks/{stack.Tag}/read"))]),
+            new("Tally a pack", Duties.Hands | Duties.Mill, [new("", "a new pack", "/tally/new"), .. state.Packs.Values.Where(pack => pack.Shipment is null)
+                .Select(pack => new FormLink(pack.Tag, $"count it again; {pack.Species.CommonName} {pack.Thickness}, {pack.Tallies.Count} {(pack.Tallies.Count == 1 ? "tally" : "tallies")}", $"/tally/{pack.Tag}/count"))]),
+            new("Weigh a mix of resin", Duties.Casting, [.. pours.Where(pour => pour.PouredAt is null).Select(pour => Of(pour, "mix"))]),
+            new("Write a pour", Duties.Casting, [.. pours.Where(pour => pour is { PouredAt: null, Mixes.Count: > 0 }).Select(pour => Of(pour, "poured"))]),
+            new("Take a table out of its mould", Duties.Casting, [.. pours.Where(pour => pour.PouredAt is not null).Select(pour => Of(pour, "demould"))]),
+            new("Read the shop’s temperature", Duties.Casting, state.Resins.Count == 0 ? [] : [new("", $"{(state.ShopC.Count > 0 ? $"last read {state.ShopC.Keys.Last():d MMM HH:mm}" : "never read")}", "/pours/shop")]),
+            new("Count resin", Duties.Casting, state.Resins.Count == 0 ? [] : [new("", string.Join(", ", state.Resins.Keys), "/pours/resin")]),
+            new("Correct an entry", Duties.All, [new("", "open the book at the entry; the old one stays, struck through", "/book")]),
+        ];
+    }
+
+    private static FormLink Of(Pour pour, string act) => new(pour.Tag, $"{string.Join(", ", pour.Plan.Pieces.Select(piece => piece.Species).Distinct())}, {(pour.PouredAt is { } at ? $"poured {at:d MMM}" : $"pours {pour.PourOn:d MMM}")}", $"/pours/{pour.Tag}/{act}");
+}
+
+/// <summary>The write page of a person: what they most likely write now, then every form there is.</summary>
+/// <param name="Likely">From what is due today, in the sheet's order, then by their role; each once.</param>
+/// <param name="All">Forms that can be written about something now.</param>
+/// <param name="Empty">Forms with nothing to write about yet.</param>
+public sealed record WriteList(IReadOnlyList<(string Do, FormLink Link)> Likely, IReadOnlyList<YardForm> All, IReadOnlyList<string> Empty)
+{
+    private const int LikelyMost = 5;
+
+    /// <summary>The list for a person; null for everybody.</summary>
+    public static WriteList For(YardState state, string? person)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        var forms = YardForm.All(state);
+        var byPath = forms.SelectMany(form => form.Links.Select(link => (form.Do, Link: link))).ToDictionary(pair => pair.Link.Path, StringComparer.Ordinal);
+        var due = MorningSheet.For(state, person).Tasks.Where(task => byPath.ContainsKey(task.Path)).Select(task => (task.Do, byPath[task.Path].Link));
+        var duties = person is not null && state.People.TryGetValue(person, out var named) ? Roles.Of(named) : Duties.All;
+        var usual = forms.Where(form => form.For != Duties.All && (form.For & duties) != 0 && form.Links.Count > 0).Select(form => (form.Do, form.Links[0]));
+        return new([.. due.Concat(usual).DistinctBy(pair => pair.Item2.Path).Take(LikelyMost)], [.. forms.Where(form => form.Links.Count > 0)], [.. forms.Where(form => form.Links.Count == 0).Select(form => form.Do)]);
+    }
+}

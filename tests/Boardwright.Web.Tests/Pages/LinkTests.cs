@@ -1,0 +1,92 @@
+using System.Globalization;
+using System.Reflection;
+using System.Text.RegularExpressions;
+using Boardwright.Testing;
+using Boardwright.Web.Layout;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Commands;
+using Boardwright.Yard.UseCases;
+using Microsoft.AspNetCore.Components;
+
+namespace Boardwright.Web.Tests.Pages;
+
+/// <summary>Every link the use cases make leads to a page that is there.</summary>
+public sealed class LinkTests
+{
+    private static readonly IReadOnlyList<string> Routes =
+        [.. typeof(Places).Assembly.GetTypes().SelectMany(type => type.GetCustomAttributes<RouteAttribute>()).Select(route => route.Template)];
+
+    public static TheoryData<int> Days => [2, 3, 10, 12, 16, 20, 24, 28, 30];
+
+    [Theory, MemberData(nameof(Days))]
+    public void Every_task_of_the_morning_sheet_leads_to_a_page(int day) =>
+        AllLead(MorningSheet.For(Yard(day), null).Tasks.Select(task => task.Path));
+
+    [Theory, MemberData(nameof(Days))]
+    public void Every_form_of_the_write_page_is_there(int day) =>
+        AllLead(YardForm.All(Yard(day)).SelectMany(form => form.Links).Select(link => link.Path));
+
+    [Fact]
+    public void Every_question_leads_to_its_page_with_a_yard_and_without()
+    {
+        foreach (var state in new[] { Yard(2), YardState.Of([], new(2026, 11, 2)) })
+        {
+            AllLead(WeekQuestions.All.Select(question => question.Path(state)));
+        }
+
+        Assert.All(WeekQuestions.All, question => Assert.Contains(question.Route, Routes));
+        Assert.All(WeekQuestions.All.Where(question => question.Path(Yard(2)) != question.Route), question => Assert.Equal(question.Route, RouteOf(question.Path(Yard(2)))));
+    }
+
+    [Fact]
+    public void Every_command_a_question_names_is_there() =>
+        Assert.All(WeekQuestions.All.Where(question => question.Command is not null), question => Assert.NotNull(CommandCatalogue.Find(question.Command!)));
+
+    [Fact]
+    public void Questions_are_two_taps_from_the_sheet()
+    {
+        var sheet = File.ReadAllText(Repository.PathOf("src", "Boardwright.Web", "Pages", "Morning.razor"));
+
+        Assert.Contains("href=\"/questions\"", sheet, StringComparison.Ordinal);
+        Assert.Equal(Enumerable.Range(1, 25), WeekQuestions.All.Select(question => question.Number));
+    }
+
+    [Fact]
+    public void Document_of_the_questions_says_what_the_page_says()
+    {
+        var rows = File.ReadAllLines(Repository.PathOf("docs", "questions.md")).Where(line => Regex.IsMatch(line, @"^\| \d")).ToList();
+
+        Assert.Equal(WeekQuestions.All.Select(question => string.Create(CultureInfo.InvariantCulture,
+            $"| {question.Number} | {question.Asks} | `{question.Route}` | {(question.Command is { } command ? $"`{command}`" : "")} | {question.Answered} | {question.Gap} |")), rows);
+    }
+
+    [Fact]
+    public void Every_stop_of_the_tour_is_there_and_takes_ten_minutes()
+    {
+        var steps = TourWalk.Of(Yard(2));
+
+        AllLead(steps.Select(step => step.Path));
+        Assert.Equal(Enumerable.Range(0, 11), steps.Select(step => step.Minute));
+        Assert.Empty(TourWalk.Of(YardState.Of([], new(2026, 11, 2))));
+    }
+
+    [Fact]
+    public void What_is_found_leads_to_its_page() =>
+        AllLead(new[] { "oak", "O-", "P-", "T-", "C-" }.SelectMany(text => FindSearch.For(Yard(2), new(text))).Select(found => found.Path));
+
+    private static YardState Yard(int day) => DemonstrationBook.On(new(2026, 11, day));
+
+    private static void AllLead(IEnumerable<string> paths)
+    {
+        var dead = paths.Where(path => RouteOf(path) is null).Distinct().ToList();
+
+        Assert.True(dead.Count == 0, $"No page at: {string.Join(", ", dead)}");
+    }
+
+    // A literal address wins over one with a tag, as in the router.
+    private static string? RouteOf(string path)
+    {
+        var bare = path.Split('?')[0];
+        return Routes.Where(route => Regex.IsMatch(bare, "^" + Regex.Replace(route, @"\{[^}]+\}", "[^/]+") + "$")).OrderBy(route => route.Count(letter => letter == '{')).FirstOrDefault();
+    }
+}
