@@ -77,7 +77,16 @@ internal sealed partial class Fold
 
     private static ResinStock? Used(ResinStock? stock, double kg) => stock is null ? null : stock with { OnHand = Mass.FromKilograms(Math.Max(stock.OnHand.Kilograms - kg, 0.0)) };
 
-    private Refusal? On(Poured fact) => WithPour(fact.Pour, pour => pour with { PouredAt = entry.HappenedAt });
+    // The wood of a table leaves its stack when it is poured, as far as the stack still has it.
+    private Refusal? On(Poured fact)
+    {
+        var refusal = WithPour(fact.Pour, pour => pour with { PouredAt = entry.HappenedAt });
+        if (refusal is not null)
+            return refusal;
+        foreach (var piece in pours[fact.Pour].Plan.Pieces.Where(piece => piece.Stack is not null && stacks.ContainsKey(piece.Stack)))
+            Take(piece.Stack!, Math.Min(PieceFootage.Of(piece), stacks[piece.Stack!].Footage.Count), null, sure: true);
+        return null;
+    }
 
     private Refusal? On(ShopTemperatureRead fact)
     {

@@ -98,7 +98,7 @@ internal sealed partial class Fold
             Settings = charge.Settings.Add(new(entry.Number, entry.HappenedAt, Temperature.FromCelsius(fact.DryBulbC), Temperature.FromCelsius(fact.WetBulbC), fact.Note)),
         });
 
-    private Refusal? On(GaugeRead fact) => WithCharge(fact.Charge, charge => charge with
+    private Refusal? On(GaugeRead fact) => (fact.DryBulbC is { } dry ? InRange("wet_bulb_c", fact.WetBulbC, -20.0, dry + 0.3, $"at most the dry bulb {dry:0.#} C") : null) ?? WithCharge(fact.Charge, charge => charge with
     {
         Gauges = charge.Gauges.Add(new(
             entry.Number, entry.HappenedAt, Celsius(fact.DryBulbC), Celsius(fact.WetBulbC), fact.PressurePa is { } pa ? Pressure.FromPascals(pa) : null, Celsius(fact.CoreC),

@@ -92,6 +92,16 @@ public sealed class WoodAccidentTests
     }
 
     [Fact]
+    public void Wet_bulb_that_reads_as_the_dry_one_tells_of_its_wick()
+    {
+        yard.Done(SmallYard.Stack("S-10"), new ChargeLoaded("C-61", "K1", ["S-10"], 7.0), new GaugeRead("C-61", DryBulbC: 60.0, WetBulbC: 45.0), new GaugeRead("C-61", DryBulbC: 60.0, WetBulbC: 59.8));
+
+        Assert.Equal([false, true], yard.Book.State.Charges["C-61"].Gauges.Select(gauge => gauge.WickInDoubt));
+        Assert.Contains("is its wick dry?", EntryWords.Of(new GaugeRead("C-61", DryBulbC: 60.0, WetBulbC: 59.8)), StringComparison.Ordinal);
+        Assert.Equal("wet_bulb_c", yard.Refused(new GaugeRead("C-61", DryBulbC: 60.0, WetBulbC: 66.0)).What);
+    }
+
+    [Fact]
     public void Thirty_one_entries_of_a_phone_without_signal_merge_without_loss_or_doubling()
     {
         var played = DemonstrationBook.Entries(new(2026, 11, 5)).Where(entry => entry.By == "Tam" && entry.HappenedAt.Date == new DateTime(2026, 11, 5) && entry.Id.ToString().StartsWith("01931000", StringComparison.Ordinal)).ToList();

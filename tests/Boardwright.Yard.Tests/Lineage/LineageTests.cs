@@ -79,6 +79,20 @@ public sealed class LineageTests
     }
 
     [Fact]
+    public void Wood_of_a_table_leaves_its_stack_when_it_is_poured()
+    {
+        var before = DemonstrationBook.On(new(2026, 11, 27));
+        var after = DemonstrationBook.On(new(2026, 11, 28));
+
+        // Wood of T-1 and T-2 by the trapezoid rule: 0.2866 and 0.2846 m2, 38 mm thick.
+        var cast = WoodWay.Of(after).Steps["T-1"].Bf + WoodWay.Of(after).Steps["T-2"].Bf;
+        Assert.Equal((0.2866 + 0.2846) * 0.038 / BoardFeet.CubicMetresNominal, cast, 0.1);
+        Assert.Equal(cast, before.Stacks["S-16"].Footage.Count - after.Stacks["S-16"].Footage.Count, 1e-6);
+        Assert.Contains(Done(WoodHistory.Of(after, "T-1")).Steps, step => step.Step.Form == WoodForm.Log);
+        Assert.DoesNotContain(Done(WoodHistory.Of(before, "T-1")).Steps, step => step.Step.Form == WoodForm.Log);
+    }
+
+    [Fact]
     public void Unknown_tag_is_refused_with_names_that_are_near()
     {
         var refusal = Assert.IsType<Outcome<WoodHistory>.Refused>(WoodHistory.Of(DemonstrationBook.Yard, "S-070")).Reasons[0];

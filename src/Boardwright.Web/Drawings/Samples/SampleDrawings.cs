@@ -41,6 +41,16 @@ public static class SampleDrawings
         [new("S-07", "black cherry", 8, 1.125), new("S-01", "white ash", 8, 1.125), new("S-05", "sugar maple", 3, 1.375), new("S-16", "hackberry", 5, 1.625)])
     { PlacesWide = 2 };
 
+    public static WoodWayDrawing Way { get; } = new(
+        "History of S-07, black cherry: three logs, then 905 bf on stickers, then 887 bf out of the kiln, then a pack and the rest.",
+        [
+            new("three logs, 905 bf sawn", [new("M-1", "M-051", "black cherry", 300, "/logs/M-051", false), new("M-2", "M-052", "black cherry", 225, "/logs/M-052", false), new("M-3", "M-053", "black cherry", 380, "/logs/M-053", false)]),
+            new("S-07 boards on stickers, 905 bf, 15.0 %", [new("S-07", "S-07", "black cherry", 905, "/stacks/S-07", true)]),
+            new("S-07 out of charge D-41, 887 bf, 7.1 %", [new("S-07 dry", "S-07", "black cherry", 887, "/stacks/S-07", true)]),
+            new("two packs, 422 bf", [new("P-1", "P-118", "black cherry", 218, "/tally/P-118", false), new("P-2", "P-119", "black cherry", 204, "/tally/P-119", false)]),
+        ],
+        [new("M-1", "S-07", 300), new("M-2", "S-07", 225), new("M-3", "S-07", 380), new("S-07", "S-07 dry", 905), new("S-07 dry", "P-1", 218), new("S-07 dry", "P-2", 204)]);
+
     public static KilnDoorDrawing Vessel { get; } = new("K3", [new("V-19", "black cherry", 7, 2.625)]) { Vacuum = true, Samples = [new("gauge", "16.0", .5, .45, true)] };
 
     public static KilnDoorDrawing EmptyKiln { get; } = new("K2", []) { EmptyWords = "empty, swept, new wick" };

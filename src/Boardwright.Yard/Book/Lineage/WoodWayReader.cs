@@ -69,7 +69,10 @@ internal sealed class WoodWayReader(YardState state)
                     Unloaded(fact.Charge, stack, entry);
                 break;
             case PourPlanned fact:
-                Cast(fact, entry);
+                Add(new(fact.Pour, fact.Pour, WoodForm.Pour, entry.HappenedAt) { Bf = 0.0, Entry = entry.Number });
+                break;
+            case Poured fact:
+                Cast(state.Pours[fact.Pour].Plan, entry);
                 break;
             case Shipped fact:
                 Left(fact, entry);
@@ -99,12 +102,13 @@ internal sealed class WoodWayReader(YardState state)
 
     private void Cast(PourPlanned fact, Entry entry)
     {
-        Add(new(fact.Pour, fact.Pour, WoodForm.Pour, entry.HappenedAt) { Bf = 0.0, Entry = entry.Number });
+        steps[fact.Pour] = steps[fact.Pour] with { At = entry.HappenedAt, Entry = entry.Number };
         foreach (var piece in fact.Pieces.Where(piece => piece.Stack is not null && current.ContainsKey(piece.Stack)))
         {
-            var bf = Volume.FromCubicMetres(piece.WidthsMm.Average() * piece.LengthMm * piece.ThicknessMm * 1e-9).CubicMetres / BoardFeet.CubicMetresNominal;
-            flows.Add(new(current[piece.Stack!], fact.Pour, bf));
+            var bf = Math.Min(PieceFootage.Of(piece), onStack[piece.Stack!]);
+            Leave(piece.Stack!, fact.Pour, bf);
             Grow(fact.Pour, bf);
+            steps[fact.Pour] = steps[fact.Pour] with { Species = state.Stacks[piece.Stack!].Species, Moisture = MoistureContent.FromPercent(piece.McPct), MoistureBasis = "as written on the pour sheet" };
         }
     }
 

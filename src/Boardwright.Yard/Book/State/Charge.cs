@@ -82,7 +82,14 @@ public sealed record Weighing(long Entry, DateTime At, Mass Weight, MoistureCont
 public sealed record Setting(long Entry, DateTime At, Temperature DryBulb, Temperature WetBulb, string? Note);
 
 /// <summary>Gauges read.</summary>
-public sealed record Gauge(long Entry, DateTime At, Temperature? DryBulb, Temperature? WetBulb, Pressure? Pressure, Temperature? Core, double? CondensateL, double? EnergyKwh, string? Note);
+public sealed record Gauge(long Entry, DateTime At, Temperature? DryBulb, Temperature? WetBulb, Pressure? Pressure, Temperature? Core, double? CondensateL, double? EnergyKwh, string? Note)
+{
+    // Air in a kiln is never quite saturated: a wet bulb this near the dry one tells of its wick, not of the air.
+    private const double NearKelvins = 0.5;
+
+    /// <summary>True when the wet bulb reads as the dry one does: the wick is dry or off, and no humidity follows from it.</summary>
+    public bool WickInDoubt => DryBulb is { } dry && WetBulb is { } wet && (dry - wet).Kelvins < NearKelvins;
+}
 
 /// <summary>A gap in the drying; nothing is drawn across it.</summary>
 public sealed record Gap(long Entry, InterruptionCause Cause, DateTime From, DateTime? To, Temperature? DryBulbLowest, bool? DoorsShut, bool? VentsShut, bool? FansRan, string? Note);

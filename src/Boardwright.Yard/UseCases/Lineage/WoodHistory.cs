@@ -109,6 +109,23 @@ internal sealed class HistoryMaker(YardState state, WoodWay way, WoodCost cost, 
         var end = here > 0.5 || gone <= 0.0 ? state.Today : DateOnly.FromDateTime(steps.Max(step => step.Step.At));
         yield return new("Days so far", $"{Math.Max(end.DayNumber - DateOnly.FromDateTime(first).DayNumber, 0)}", "days", $"{first:d MMM yyyy} to {end:d MMM yyyy}");
         yield return Cost(account, costBf);
+        if (Price(account, costBf) is { } price)
+            yield return price;
+    }
+
+    // What the list asks for the wood dry, beside what it has cost; the last form's own stack says what it is.
+    private Traced? Price(CostAccount account, double costBf)
+    {
+        var tags = way.Back(selfKeys).Keys.Concat(selfKeys).Select(key => way.Steps[key].Tag).Concat(self[^1].Form == WoodForm.Log ? state.Logs[tag].Into.Select(into => into.Stack) : []);
+        var stacks = tags.Distinct().Select(name => state.Stacks.GetValueOrDefault(name)).OfType<Book.State.Stack>().ToList();
+        if (stacks.Count == 0 || stacks.Exists(stack => stack.Owner != "mill" || !stack.Proven) || CostRules.PerBoardFoot(account.Money, costBf) is not { } perBf || WoodWorth.PerBf(state, stacks[^1]) is not var (listed, basis))
+            return null;
+        return new("List price, dry", listed.ToString("0.00", CultureInfo.InvariantCulture), "a bf", $"{basis}; {listed - (decimal)perBf:0.00} above the cost so far, before what is still to come")
+        {
+            Method = "cost-so-far",
+            Source = "the yard’s own prices",
+            Inputs = [("cost so far", $"{perBf.ToString("0.00", CultureInfo.InvariantCulture)} a bf"), ("list price", basis)],
+        };
     }
 
     private Traced Cost(CostAccount account, double costBf)

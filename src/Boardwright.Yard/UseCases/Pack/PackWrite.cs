@@ -76,6 +76,17 @@ public static class PackWrite
         return book.Write(by, new Shipped(NextShipment(state), order, packs, [], line, Carrier: string.IsNullOrWhiteSpace(carrier) ? null : carrier, McPct: readings.Count > 0 ? readings.Average() : null));
     }
 
+    /// <summary>Writes what a buyer counted of an order, as they say it.</summary>
+    public static Outcome<IReadOnlyList<Entry>> Claim(YardBook book, string order, string? counted, string? how, string by)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        if (!book.State.Orders.TryGetValue(order, out var known))
+            return new Refusal("order", order, "an order of the book");
+        return Number("Board feet they counted", counted).Then(bf => bf is > 0.0 and < 1e6
+            ? book.Write(by, new Complained(known.Customer, ComplaintCause.ShortCount, $"counted {bf:0.#} bf for {known.Lines.Sum(line => line.Shipped):0.#}", order, CountedBf: bf, CountedHow: string.IsNullOrWhiteSpace(how) ? null : how))
+            : new Refusal("Board feet they counted", counted ?? "", "more than 0 bf"));
+    }
+
     /// <summary>The next free pack tag.</summary>
     public static string NextPack(YardState state)
     {
