@@ -47,6 +47,11 @@ public static class BoardwrightPages
             context.Response.Headers.ContentSecurityPolicy = ContentPolicy;
             context.Response.Headers.XContentTypeOptions = "nosniff";
             context.Response.Headers["Referrer-Policy"] = "same-origin";
+            if (context.Request.Path.Value?.EndsWith("/js/leaves.js", StringComparison.Ordinal) == true)
+            {
+                context.Response.Headers["Service-Worker-Allowed"] = "/";   // it keeps pages of every address, not only of its own folder
+            }
+
             return next(context);
         });
         app.UseStatusCodePagesWithReExecute("/not-there", createScopeForStatusCodePages: true);
