@@ -33,6 +33,7 @@ public sealed record Resin(
 
     /// <summary>Mass of hardener for one mass of resin from equivalent weights: AHEW / EEW.</summary>
     /// <source id="epoxy-formulation-notes" locator="phr = AHEW x 100 / EEW"/>
+    /// <method page="docs/methods/resin-mix.md"/>
     /// <param name="epoxyEquivalentGrams">Grams of resin that hold one epoxide group (EEW).</param>
     /// <param name="hydrogenEquivalentGrams">Grams of hardener that hold one active hydrogen (AHEW).</param>
     public static double StoichiometricRatio(double epoxyEquivalentGrams, double hydrogenEquivalentGrams) => hydrogenEquivalentGrams / epoxyEquivalentGrams;

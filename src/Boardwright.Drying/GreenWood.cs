@@ -11,6 +11,7 @@ public static class GreenWood
     /// <summary>Mean of heartwood and sapwood where both are printed, else the printed average or heartwood; 75 % where nothing is printed (common practice).</summary>
     /// <source id="fpl-wood-handbook-2010" locator="table 4-1"/>
     /// <source id="usfs-fiadb-ref-species-2021"/>
+    /// <method page="docs/methods/species.md"/>
     public static MoistureContent Moisture(Species species)
     {
         ArgumentNullException.ThrowIfNull(species);

@@ -63,6 +63,7 @@ public static class Shrinkage
     /// (black oak carries those of another oak); so they are computed, never looked up.
     /// </remarks>
     /// <source id="fpl-wood-handbook-2010" locator="eq. 13-2, table 13-5"/>
+    /// <method page="docs/methods/shrinkage.md"/>
     public static double CoefficientPerPercent(double totalPercent, MoistureContent start) =>
         totalPercent / start.Percent / (100.0 - totalPercent * (1.0 - 10.0 / start.Percent));
 

@@ -19,6 +19,7 @@ public static class WoodHeat
     /// <para>Validity: 7 to 147 C.</para>
     /// </remarks>
     /// <source id="fpl-wood-handbook-2010" locator="eqs 4-16a, 4-17, 4-18"/>
+    /// <method page="docs/methods/wood-heat.md"/>
     public static double SpecificHeat(Temperature temperature, MoistureContent moisture) =>
         1000.0 * SpecificHeatKilojoules(temperature.Kelvins, moisture.Percent);
 
@@ -29,6 +30,7 @@ public static class WoodHeat
     /// along the grain 1.5 to 2.8 times as much.</para>
     /// </remarks>
     /// <source id="fpl-wood-handbook-2010" locator="eq. 4-15"/>
+    /// <method page="docs/methods/wood-heat.md"/>
     public static double Conductivity(Species species, MoistureContent moisture) =>
         ConductivityAt(WoodDensity.SpecificGravity(species, moisture), moisture.Percent);
 

@@ -21,7 +21,7 @@ internal static class Answers
 
     public static Refusal Refusal(string line, params (string Name, string Text)[] files) => Assert.Single(Refusals(line, files));
 
-    public static string NoAnswer(string line) => Assert.IsType<Outcome<object>.NoAnswer>(Outcome(line, [])).Why;
+    public static string NoAnswer(string line, params (string Name, string Text)[] files) => Assert.IsType<Outcome<object>.NoAnswer>(Outcome(line, files)).Why;
 
     public static double Number(this JsonElement answer, string key) => answer.GetProperty(key).GetDouble();
 

@@ -61,6 +61,7 @@ public sealed record FuelHeat(double HigherKilojoulesPerKilogram, double FuelWat
 
     /// <summary>Net calorific value as received, MJ/kg: net of the heat of the vapour that leaves.</summary>
     /// <source id="iso-18125" locator="conversion to as received"/>
+    /// <method page="docs/methods/fuel.md"/>
     public static double NetMegajoulesPerKilogram(double dryNetMegajoulesPerKilogram, double waterShareOfWetMass) =>
         dryNetMegajoulesPerKilogram * (1.0 - waterShareOfWetMass) - 2.443 * waterShareOfWetMass;
 

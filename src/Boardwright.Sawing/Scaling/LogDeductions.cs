@@ -26,6 +26,7 @@ public static class LogDeductions
     /// <summary>Board feet of the squared-defect method: (w + 1)(h + 1) l/15 with w, h in inches and l in feet.</summary>
     /// <remarks>For Scribner: boards of 1 in with a kerf of 1/4 in leave 12 x 1.25 = 15. A second opinion on rot inside, by the scaling handbook.</remarks>
     /// <source id="usfs-fsh-2409-11" locator="squared defect, from memory"/>
+    /// <method page="docs/methods/log-scale.md"/>
     public static double SquaredDefect(double widthIn, double heightIn, double alongFt) => (widthIn + 1.0) * (heightIn + 1.0) * alongFt / 15.0;
 
     /// <summary>Every deduction of a log in board feet.</summary>

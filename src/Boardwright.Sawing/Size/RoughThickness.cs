@@ -33,5 +33,6 @@ public static class RoughThickness
 
     /// <summary>True when a board is miscut: over 1/4 in between its thickest and thinnest.</summary>
     /// <source id="wengert-woodweb-thickness" locator="4/4"/>
+    /// <method page="docs/methods/size-control.md"/>
     public static bool IsMiscut(Length thickest, Length thinnest) => thickest.Inches - thinnest.Inches > 0.25 + 1e-9;
 }

@@ -1,0 +1,52 @@
+using Boardwright.Quantities;
+using Boardwright.Sawing;
+using Boardwright.Wood;
+using Boardwright.Yard.Commands;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>Prices of boards as a plain table.</summary>
+internal static class PriceFile
+{
+    public const string Header = "species,thickness_quarters,grade,width_min_mm,length_min_m,price_money_per_bf, optional grain (flat or quartered)";
+
+    /// <summary>The rows for a species; rows without a species fit any log.</summary>
+    /// <param name="what">Where the table came from.</param>
+    /// <param name="text">The table.</param>
+    /// <param name="species">The log's species; null takes rows only of a table that names none or one.</param>
+    public static Outcome<IReadOnlyList<BoardPrice>> Read(string what, string text, Species? species) =>
+        CsvTable.Read(what, text, "thickness_quarters", "grade", "width_min_mm", "length_min_m", "price_money_per_bf").Then<IReadOnlyList<BoardPrice>>(table =>
+        {
+            var rows = table.Rows.Select(row => (Outcome: Price(row), Species: row.Text("species"))).ToList();
+            var refusals = rows.SelectMany(row => row.Outcome is Outcome<BoardPrice>.Refused(var reasons) ? reasons : []).ToList();
+            refusals.AddRange(rows.Select(row => row.Species).Distinct().Where(name => name.Length > 0)
+                .SelectMany(name => SpeciesTable.Find($"{what}, species", name) is Outcome<Species>.Refused(var reasons) ? reasons : []));
+            if (refusals.Count > 0)
+                return new Outcome<IReadOnlyList<BoardPrice>>.Refused(refusals);
+
+            var named = rows.Select(row => row.Species).Where(name => name.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
+            if (species is null && named.Count > 1)
+                return new Refusal("FILE, species", "nothing", $"a species, as {what} prices {string.Join(", ", named)}");
+
+            var fitting = rows.Where(row => row.Species.Length == 0 || species is null || SpeciesTable.Find(what, row.Species) is Outcome<Species>.Done(var priced) && priced == species).ToList();
+            return fitting.Count > 0
+                ? fitting.Select(row => ((Outcome<BoardPrice>.Done)row.Outcome).Value).ToList()
+                : new Refusal(what, $"no row for {species!.CommonName}", $"prices of the log's species; the table has {string.Join(", ", named)}");
+        });
+
+    private static Outcome<BoardPrice> Price(CsvRow row) =>
+        row.Get("thickness_quarters", (what, text) => Quantities.Reading.Read.NominalThickness(what, text.EndsWith("/4", StringComparison.Ordinal) ? text : text + "/4")).Then(thickness =>
+        row.Size("width_min_mm", 0.001, 1.6).Then(width =>
+        row.Size("length_min_m", 1.0, 12.2).Then(length =>
+        row.Number("price_money_per_bf").Then(money => Grain(row).Then<BoardPrice>(grain => money is >= 0.0 and <= 1e6
+            ? new BoardPrice(thickness, row.Text("grade"), width, length, money, grain)
+            : new Refusal($"{row.What}, line {row.Line}, price_money_per_bf", row.Text("price_money_per_bf"), "0 to 1000000"))))));
+
+    private static Outcome<BoardGrain?> Grain(CsvRow row) => row.Text("grain").ToLowerInvariant() switch
+    {
+        "" or "any" => new Outcome<BoardGrain?>.Done(null),
+        "flat" => new Outcome<BoardGrain?>.Done(BoardGrain.Flat),
+        "quartered" or "quarter" => new Outcome<BoardGrain?>.Done(BoardGrain.Quartered),
+        var other => new Refusal($"{row.What}, line {row.Line}, grain", other, "flat, quartered or nothing"),
+    };
+}

@@ -1,0 +1,115 @@
+using Boardwright.Quantities;
+using Boardwright.Quantities.Reading;
+using Boardwright.Sawing;
+using Boardwright.Yard.Commands;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>How to open a log for the most value.</summary>
+public static class LogSawCommand
+{
+    /// <summary>Without a price list every board foot counts one, from the smallest board the trade sells.</summary>
+    private static readonly (Length Width, Length Length) SmallestBoard = (Length.FromInches(3.0), Length.FromFeet(4.0));
+
+    public static Command Command { get; } = Command.Of("log", "saw", "How to open a log for the most value: boards, blade heights and how near it is to its ceiling", Run) with
+    {
+        Argument = new("FILE", $"the log as JSON: {LogFile.Keys}"),
+        Options =
+        [
+            Option.Optional("prices", "FILE", $"a table with the header {PriceFile.Header}; left out: 4/4 only, every board foot counts 1"),
+            Option.Optional("pattern", "PATTERN", "live, cant, quarter or best (default)"),
+            Option.Optional("kerf", "L", "wood lost to each cut (default 0.055in)"),
+            Option.Many("green", "T=L", "green thickness of a nominal one, such as 4/4=1-1/16in (default: an eighth over)"),
+            Option.Flag("explain", "all patterns, the openings and the grid of the search"),
+        ],
+        Examples =
+        [
+            "log saw demo/examples/log-red-oak.json --prices demo/examples/prices-red-oak.csv",
+            "log saw demo/examples/log-white-oak-swept.json --prices demo/examples/prices-white-oak.csv --pattern quarter --explain",
+        ],
+    };
+
+    public sealed record Board(
+        double ThicknessMm, double WidthMm, double LengthM, string Grade, double Bf, double ValueMoney, int Number, int ThicknessQuarters, string Grain, double TurnDeg, double LeftMm, double BottomMm, double FromM);
+
+    public sealed record Cut(double TurnDeg, double BladeHeightMm, string Part, IReadOnlyList<int> Frees);
+
+    public sealed record OfPattern(string Pattern, double RotationDeg, double ValueMoney, double VolumeBf, int Boards, int Cuts);
+
+    public sealed record Explanation(IReadOnlyList<OfPattern> Patterns, double ShareOfBoundPct, string Bound, string Edging, string HeightsFrom);
+
+    public sealed record Answer(
+        string Pattern, double RotationDeg, double ValueMoney, double VolumeBf, double RecoveryPct, double SawnSharePct, double UpperBoundMoney, IReadOnlyList<Board> Boards, IReadOnlyList<Cut> Cuts,
+        double LogVolumeM3, double KerfMm, string? Assumed, string Note, string Caution, Explanation? Explain);
+
+    public static Outcome<Answer> Run(Ask ask)
+    {
+        ArgumentNullException.ThrowIfNull(ask);
+        var text = ask.ArgumentFile();
+        var prices = ask.Has("prices") ? ask.File("prices") : null;
+        var pattern = ask.Choice("pattern", "best", "live", "cant", "quarter", "best");
+        var rules = new SawingRules();
+        rules = rules with { Kerf = ask.Length("kerf", rules.Kerf), Settings = Settings(ask) };
+        if (ask.Refuses)
+            return ask.Refused<Answer>();
+
+        return InputFile.Read<LogFile>("FILE", text).Then(log => log.KnownSpecies().Then(species => log.Shape().Then(shape =>
+            (prices is null ? FootageAlone() : PriceFile.Read("--prices", prices, species)).Then(rows =>
+            ask.Named(CuttingPlanner.All(shape, rules, rows, Patterns(pattern, ask.Has("explain")))).Then(plans => Show(log, rules, plans, pattern, ask.Has("explain"), prices is null))))));
+    }
+
+    private static SawPattern[] Patterns(string pattern, bool explain) =>
+        pattern == "best" || explain ? Enum.GetValues<SawPattern>() : [Enum.Parse<SawPattern>(pattern, ignoreCase: true)];
+
+    private static IReadOnlyList<GreenSetting> Settings(Ask ask)
+    {
+        var given = ask.Texts("green").Select(text => text.Split('=', 2) is [var nominal, var green]
+            ? ask.Take("--green", Read.NominalThickness("--green", nominal).Then(quarters => Read.Length("--green", green).Then<GreenSetting>(length => new GreenSetting(quarters, length))))
+            : Refused(ask, text)).OfType<GreenSetting>().ToList();
+        return [.. GreenSetting.Usual.Where(usual => given.All(one => one.Nominal != usual.Nominal)), .. given];
+    }
+
+    private static GreenSetting? Refused(Ask ask, string text)
+    {
+        ask.Refuse("green", text, "a nominal thickness, an equals sign and its green thickness, such as 4/4=1-1/16in");
+        return null;
+    }
+
+    private static Outcome<IReadOnlyList<BoardPrice>> FootageAlone() =>
+        new Outcome<IReadOnlyList<BoardPrice>>.Done([new BoardPrice(NominalThickness.FromQuarters(4), "any", SmallestBoard.Width, SmallestBoard.Length, 1.0)]);
+
+    private static Outcome<Answer> Show(LogFile log, SawingRules rules, IReadOnlyList<CuttingPlan> plans, string pattern, bool explain, bool unpriced)
+    {
+        var plan = plans.Where(one => pattern == "best" || Name(one.Pattern) == pattern).MaxBy(one => one.ValueMoney);
+        if (plan is null)
+            return new Outcome<Answer>.NoAnswer($"No board fits the pattern {pattern}.");
+
+        return new Answer(
+            Name(plan.Pattern), Degrees(plan.Rotation), plan.ValueMoney, plan.Footage.Count, plan.Recovery.Percent, plan.SawnShare.Percent, plan.UpperBoundMoney,
+            [.. plan.Boards.Select(Show)],
+            [.. plan.Openings.SelectMany(opening => opening.Cuts.Select(cut => new Cut(Degrees(opening.Turn), cut.Height.Millimetres, opening.Part, cut.Frees)))],
+            plan.LogVolume.CubicMetres, rules.Kerf.Millimetres, log.Assumed,
+            (unpriced ? "No prices: every board foot of 4/4 counts 1. " : "") + "Knots are not seen: a board takes the best priced row its size meets. recovery_pct is nominal board feet over the log's volume, sawn_share_pct wood in green boards over it.",
+            log.NamesMetal
+                ? "Metal is named in the file: do not open the log before it is out and scanned clear."
+                : "Scan for metal before the first cut and after every few. Nobody in the plane of the blade; chock the log. The cuts assume a round, centred heart: look at both ends first.",
+            explain ? Explain(plans, plan) : null);
+    }
+
+    private static Board Show(PlannedBoard board) => new(
+        board.Green.Millimetres, board.Width.Millimetres, board.Length.Metres, board.Grade, board.Footage.Count, board.ValueMoney, board.Number, board.Thickness.Quarters,
+        Name(board.Grain), Math.Round(board.Place.TurnDegrees, 6), board.Place.LeftMm, board.Place.BottomMm, board.Place.FromMm / 1000.0);
+
+    private static Explanation Explain(IReadOnlyList<CuttingPlan> plans, CuttingPlan plan) => new(
+        [.. plans.Select(one => new OfPattern(Name(one.Pattern), Degrees(one.Rotation), one.ValueMoney, one.Footage.Count, one.Boards.Count, one.Openings.Sum(opening => opening.Cuts.Count)))],
+        100.0 * plan.ValueMoney / plan.UpperBoundMoney,
+        "Ceiling: every line along the log gets the best price its clear length allows, as if boards with their kerf could be packed into the round without loss; no pattern can pass it.",
+        "Boards are full rectangles without wane, edged to a quarter inch and trimmed to whole feet.",
+        "Blade heights are the lower edge of the kerf above the bed, or above the sawn face that lies on it, with the log's centre line level; turns are clockwise, looking at the small end.");
+
+    private static double Degrees(Angle angle) => Math.Round(angle.Degrees, 6);
+
+    private static string Name(SawPattern pattern) => pattern.ToString().ToLowerInvariant();
+
+    private static string Name(BoardGrain grain) => grain.ToString().ToLowerInvariant();
+}
