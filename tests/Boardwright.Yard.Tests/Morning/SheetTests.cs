@@ -140,7 +140,7 @@ public sealed class SheetTests
         var open = Mill.Tasks.Where(task => task.Do.StartsWith("Open ", StringComparison.Ordinal)).ToList();
 
         Assert.Equal(5, open.Count);
-        Assert.Contains(open, task => task.Why.Contains("4/4: set 1-1/8 in", StringComparison.Ordinal));
+        Assert.Contains(open, task => task.Why.Contains("4/4: set 1‑1/8 in", StringComparison.Ordinal));
         Assert.Contains(Mill.Tasks, task => task.Do.StartsWith("Scan L-021", StringComparison.Ordinal));
         Assert.Contains(Mill.Tasks, task => task.At == "L-033");
     }

@@ -92,6 +92,24 @@ public sealed class PourWriteTests
     }
 
     [Fact]
+    public void A_table_moved_to_another_day_leaves_enough_for_the_class()
+    {
+        Done(PourMove.Write(book, "T-8", "2026-12-19", "2026-12-26", "wood at 13.8 %, to be dried", "Wren", PostedKey.None));
+
+        Assert.True(Done(PourModel.Stock(book.State, "slow casting")).IsEnough);
+        Assert.Equal(new DateOnly(2026, 12, 19), book.State.Pours["T-8"].PourOn);
+        Assert.DoesNotContain(MorningSheet.For(book.State, "Wren").Tasks, task => task.Do.StartsWith("Order", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Odd_days_of_a_pour_are_refused_each()
+    {
+        Assert.Equal(["Pour on", "Demould on", "Why"], Refused(PourMove.Write(book, "T-8", "soon", "19.12.", " ", "Wren", PostedKey.None)).Select(refusal => refusal.What));
+        Assert.Equal(["Demould on"], Refused(PourMove.Write(book, "T-8", "2026-12-19", "2026-12-12", "later", "Wren", PostedKey.None)).Select(refusal => refusal.What));
+        Assert.Equal(["Pour on"], Refused(PourMove.Write(book, "T-8", "2026-10-01", "2026-12-12", "earlier", "Wren", PostedKey.None)).Select(refusal => refusal.What));
+    }
+
+    [Fact]
     public void A_table_goes_from_mix_to_out_of_its_mould()
     {
         Done(PourWeigh.Write(book, "T-1", Right, PostedKey.None));

@@ -17,6 +17,9 @@ public sealed record DayTask(string At, string Do, string Why, Traced Much, Stak
     /// <summary>The charge whose kiln door is drawn beside it; null for none.</summary>
     public string? Charge { get; init; }
 
+    /// <summary>The log whose end is drawn beside it; null for none.</summary>
+    public string? Log { get; init; }
+
     /// <summary>A figure against what is sold, drawn beside it; null for none.</summary>
     public SoldBand? Band { get; init; }
 

@@ -26,7 +26,7 @@ internal static class PourFigures
                 Source = "the weighings in the book",
                 Inputs = [.. pour.Mixes.Select(one => ($"{one.At:d MMM HH:mm}", $"A {one.PartA.Kilograms:0.00} kg, B {one.PartB.Kilograms:0.00} kg, {one.Buckets} buckets, {one.Each.Minutes:0} min each"))],
             };
-        else if (pour.PouredAt is null && Stock(state, pour) is { } stock)
+        else if (pour.PouredAt is null && PourModel.Next(state, pour.Plan.Resin).Contains(pour) && Stock(state, pour) is { } stock)
             yield return stock;
     }
 
@@ -39,7 +39,7 @@ internal static class PourFigures
             return null;
         var shortKg = Math.Max(all.ShortA.Kilograms, all.ShortB.Kilograms);
         var part = all.ShortB >= all.ShortA ? "B" : "A";
-        return new(shortKg > 0.0 ? $"Part {part} short, all pours" : "Resin on hand", shortKg > 0.0 ? $"{shortKg:0.00}" : "enough", shortKg > 0.0 ? "kg" : "", shortKg > 0.0 ? without.IsEnough ? $"without {pour.Tag} there is enough" : $"without {pour.Tag} still {Little(Math.Max(without.ShortA.Kilograms, without.ShortB.Kilograms))} short" : "for all pours planned")
+        return new(shortKg > 0.0 ? $"Part {part} short, that day" : "Resin on hand", shortKg > 0.0 ? $"{shortKg:0.00}" : "enough", shortKg > 0.0 ? "kg" : "", shortKg > 0.0 ? without.IsEnough ? $"without {pour.Tag} there is enough" : $"without {pour.Tag} still {Little(Math.Max(without.ShortA.Kilograms, without.ShortB.Kilograms))} short" : "for all pours of the day")
         {
             Method = "resin-mix",
             Source = "stock as counted, less what was mixed since",

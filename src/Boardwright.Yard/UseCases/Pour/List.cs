@@ -57,14 +57,14 @@ public sealed record PourList(IReadOnlyList<Traced> Totals, IReadOnlyList<PourDa
 
     private static IEnumerable<Traced> TotalsOf(YardState state, Book.State.Resin resin)
     {
-        var pours = state.Pours.Values.Where(pour => pour.PouredAt is null && pour.Mixes.Count == 0 && pour.Plan.Resin == resin.Name).ToList();
+        var pours = PourModel.Next(state, resin.Name);
         if (PourModel.Stock(state, resin.Name) is not Outcome<StockCheck>.Done(var stock))
             yield break;
         if (pours.Count > 0)
         {
             var volumes = pours.Select(PourModel.Volume).OfType<Outcome<PourVolume>.Done>().Select(done => done.Value).ToList();
             var mixes = pours.Select(pour => PourModel.Mix(state, pour)).OfType<Outcome<CastingMix>.Done>().Select(done => done.Value).ToList();
-            yield return new("Resin in place", $"{volumes.Sum(volume => volume.Volume.Litres):0.00}", "L", $"{pours.Count} tables still to pour") { Method = "resin-volume", Source = "moulds and widths as planned", Inputs = [.. pours.Zip(volumes, (pour, volume) => (pour.Tag, $"{volume.Volume.Litres:0.00} L"))] };
+            yield return new("Resin in place", $"{volumes.Sum(volume => volume.Volume.Litres):0.00}", "L", $"{pours.Count} {(pours.Count == 1 ? "table" : "tables")} on {pours.Max(pour => pour.PourOn):ddd d MMM}") { Method = "resin-volume", Source = "moulds and widths as planned", Inputs = [.. pours.Zip(volumes, (pour, volume) => (pour.Tag, $"{volume.Volume.Litres:0.00} L"))] };
             yield return new("To mix", $"{mixes.Sum(mix => mix.Total.Kilograms):0.00}", "kg", $"with {pours[0].Plan.WasteShare:P0} waste") { Method = "resin-mix", Source = "ratio and densities of the label", Inputs = [.. pours.Zip(mixes, (pour, mix) => (pour.Tag, $"{mix.PartA.Kilograms:0.00} A, {mix.PartB.Kilograms:0.00} B kg"))] };
         }
 

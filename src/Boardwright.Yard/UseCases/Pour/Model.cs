@@ -44,7 +44,16 @@ public static class PourModel
         return state.Resins.TryGetValue(name, out var resin) ? Of(resin) : new Refusal("resin", name, $"a resin of the book: {string.Join(", ", state.Resins.Keys)}");
     }
 
-    /// <summary>All pours of one resin still to be poured, against its stock.</summary>
+    /// <summary>Pours of one resin on the next pour day, those late too: what the stock has to reach for.</summary>
+    public static IReadOnlyList<Pour> Next(YardState state, string resin)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        var open = state.Pours.Values.Where(pour => pour.PouredAt is null && pour.Mixes.Count == 0 && pour.Plan.Resin == resin).ToList();
+        var next = open.Where(pour => pour.PourOn >= state.Today).Select(pour => pour.PourOn).DefaultIfEmpty(state.Today).Min();
+        return [.. open.Where(pour => pour.PourOn <= next)];
+    }
+
+    /// <summary>Pours of one resin on the next pour day, against its stock.</summary>
     /// <param name="state">The yard.</param>
     /// <param name="resin">Its name in the book.</param>
     /// <param name="without">A pour to leave out; null for none.</param>
@@ -54,7 +63,7 @@ public static class PourModel
         if (!state.Resins.TryGetValue(resin, out var stock))
             return new Refusal("resin", resin, $"a resin of the book: {string.Join(", ", state.Resins.Keys)}");
         var mixes = new List<CastingMix>();
-        foreach (var pour in state.Pours.Values.Where(pour => pour.PouredAt is null && pour.Mixes.Count == 0 && pour.Plan.Resin == resin && pour.Tag != without))
+        foreach (var pour in Next(state, resin).Where(pour => pour.Tag != without))
         {
             switch (Mix(state, pour))
             {

@@ -26,7 +26,7 @@ internal static class LogsToOpen
         return new(log.Tag, $"Open {log.Tag} {(left.Days <= 0 ? "now" : $"within {left.Days} days")}: {log.Species.CommonName}, {log.PlannedFor ?? "no plan"}.",
             $"{left.What} {(left.Days <= 0 ? "may have begun" : "is next")}: {left.Since} days here at about {left.MeanC:0} °C. {Thickness(state, log)}",
             new("Days left", left.Days <= 0 ? "0" : $"{left.Days}", "days", $"before {left.What.ToLowerInvariant()}") { Source = "days before damage, common practice, a table of the house", Inputs = [("here since", $"{log.ReceivedAt:d MMM yyyy}"), ("mean outside since", $"{left.MeanC:0.0} °C"), ("ends coated", log.EndCoated ? "yes" : "no"), ("owner", log.Owner), ("paid", $"{paid:0.00}")] },
-            new(footage * worth * 0.15m, Math.Max(1, left.Days), $"about a seventh of {footage:#,0} bf at {worth:0.00} green, when it stains or checks: common practice"), Duties.Mill, Paths.Log(log.Tag), $"See {log.Tag}");
+            new(footage * worth * 0.15m, Math.Max(1, left.Days), $"about a seventh of {footage:#,0} bf at {worth:0.00} green, when it stains or checks: common practice"), Duties.Mill, Paths.Log(log.Tag), $"See {log.Tag}") { Log = log.Tag };
     }
 
     /// <summary>Days left before the first damage expected at the mean outside air since the log came in; null where none is expected.</summary>
@@ -49,13 +49,13 @@ internal static class LogsToOpen
         return string.Join(" ", quarters.Select(one => state.Setting($"house_green_{one}_4") is { } inches ? $"{one}/4: set {Sixteenths(inches)} in." : ""));
     }
 
-    /// <summary>Inches as the mill sets them: "1-1/8".</summary>
+    /// <summary>Inches as the mill sets them: "1‑1/8", with a hyphen that does not break a line.</summary>
     internal static string Sixteenths(double inches)
     {
         var (whole, part) = ((int)inches, (int)Math.Round((inches - (int)inches) * 16.0));
         var over = 16;
         while (part > 0 && part % 2 == 0)
             (part, over) = (part / 2, over / 2);
-        return part == 0 ? $"{whole}" : whole == 0 ? $"{part}/{over}" : $"{whole}-{part}/{over}";
+        return part == 0 ? $"{whole}" : whole == 0 ? $"{part}/{over}" : $"{whole}‑{part}/{over}";
     }
 }

@@ -11,9 +11,10 @@ internal static class ResinShort
     {
         foreach (var resin in state.Resins.Values)
         {
-            var next = state.Pours.Values.Where(pour => pour.PouredAt is null && pour.Plan.Resin == resin.Name).Select(pour => pour.PourOn).DefaultIfEmpty(DateOnly.MaxValue).Min();
-            if (next == DateOnly.MaxValue || PourModel.Stock(state, resin.Name) is not Outcome<StockCheck>.Done(var stock) || stock.IsEnough)
+            var pours = PourModel.Next(state, resin.Name);
+            if (pours.Count == 0 || PourModel.Stock(state, resin.Name) is not Outcome<StockCheck>.Done(var stock) || stock.IsEnough)
                 continue;
+            var next = pours.Max(pour => pour.PourOn);
             var (part, need, miss, have) = stock.ShortB.Kilograms > 0.0 ? ("B", stock.NeedB, stock.ShortB, resin.PartB?.OnHand) : ("A", stock.NeedA, stock.ShortA, resin.PartA?.OnHand);
             var seats = state.Classes.Values.Where(one => one.PourOn >= state.Today).Sum(one => one.SeatMoney * one.Seats);
             yield return new($"{next:d MMM}", $"Order {Math.Ceiling(miss.Kilograms * 10.0) / 10.0:0.0} kg of part {part}, or leave a table for another day.", $"{resin.Name}: {need.Kilograms:0.00} kg wanted for the pours of {next:d MMM}, {have?.Kilograms ?? 0.0:0.0} on hand.",
