@@ -37,4 +37,14 @@ public static class Who
             context.Response.Cookies.Append(Cookie, Uri.EscapeDataString(name), new() { MaxAge = Remembered, HttpOnly = true, SameSite = SameSiteMode.Lax, IsEssential = true });
         }
     }
+
+    /// <summary>Remembers who just wrote, for the next form of this phone.</summary>
+    public static void Keep(HttpContext? context, YardState state, string? name)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        if (context is { Response.HasStarted: false } && name is not null && state.People.ContainsKey(name))
+        {
+            context.Response.Cookies.Append(Cookie, Uri.EscapeDataString(name), new() { MaxAge = Remembered, HttpOnly = true, SameSite = SameSiteMode.Lax, IsEssential = true });
+        }
+    }
 }

@@ -18,6 +18,18 @@ public sealed record PostedKey(string? Entry, string? WaitedSeconds)
     /// <summary>The id; null when there is none or it is none.</summary>
     public Guid? Id => Guid.TryParse(Entry, out var id) ? id : null;
 
+    /// <summary>The id of a further entry of the same form, the same whenever it arrives; null when the form has none.</summary>
+    /// <param name="index">1 for the first further entry.</param>
+    public Guid? Numbered(int index)
+    {
+        if (Id is not { } id)
+            return null;
+        var bytes = id.ToByteArray();
+        bytes[^1] ^= (byte)index;
+        bytes[^2] ^= (byte)(index >> 8);
+        return new Guid(bytes);
+    }
+
     /// <summary>How long it waited; zero when it did not say.</summary>
     public TimeSpan Waited => double.TryParse(WaitedSeconds, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var seconds) && seconds > 0.0
         ? TimeSpan.FromSeconds(Math.Min(seconds, WaitMost.TotalSeconds)) : TimeSpan.Zero;

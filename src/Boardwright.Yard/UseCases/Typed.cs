@@ -15,6 +15,20 @@ internal sealed class Typed
 
     public Mass Mass(string what, string? text) => Take(Read.Mass(what, WithUnit(text, "kg")));
 
+    public Mass Grams(string what, string? text) => Take(Read.Mass(what, WithUnit(text, "g")));
+
+    public Temperature Fahrenheit(string what, string? text) => Take(Read.Temperature(what, WithUnit(text, "F")));
+
+    public MoistureContent Percent(string what, string? text) => Take(Read.MoistureContent(what, WithUnit(text, "%")));
+
+    public double Number(string what, string? text, double least, double most, string accepted)
+    {
+        if (Read.Number(what, text ?? "") is Outcome<double>.Done(var value) && value >= least && value <= most)
+            return value;
+        Refuse(what, text, accepted);
+        return least;
+    }
+
     public Temperature Celsius(string what, string? text) => Take(Read.Temperature(what, WithUnit(text, "C")));
 
     public Length? Millimetres(string what, string? text) => string.IsNullOrWhiteSpace(text) ? null : Take(Read.Length(what, WithUnit(text, "mm")));

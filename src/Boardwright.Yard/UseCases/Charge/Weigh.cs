@@ -1,0 +1,77 @@
+using System.Globalization;
+using Boardwright.Quantities;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.Facts;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>A round of sample weights as typed.</summary>
+/// <param name="Weights">Weight by sample, grams unless another unit is written; left empty where it was not weighed.</param>
+/// <param name="LostFrom">The sample that lost wood; empty when none did.</param>
+/// <param name="LostBefore">Its weight just before.</param>
+/// <param name="LostAfter">Just after; empty when it was not weighed then: it is retired.</param>
+/// <param name="By">Who weighed.</param>
+/// <param name="Keep">True to keep weights out of trend.</param>
+public sealed record RoundTyped(IReadOnlyDictionary<string, string?> Weights, string? LostFrom, string? LostBefore, string? LostAfter, string? By, bool Keep = false);
+
+/// <summary>Writes the weights of all samples of a charge in one round, all or nothing. Weights out of trend are asked about at once.</summary>
+public static class ChargeWeigh
+{
+    private const double GramsPerPound = 453.59237;
+
+    public static Outcome<IReadOnlyList<Entry>> Write(YardBook book, string tag, RoundTyped typed, PostedKey key)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(typed);
+        ArgumentNullException.ThrowIfNull(key);
+        var (state, read) = (book.State, new Typed());
+        if (!state.Charges.TryGetValue(tag, out var charge))
+            return new Refusal("Charge", tag, $"a charge of the book: {NearestNames.Of(tag, [.. state.Charges.Keys])}");
+
+        var by = read.By(state, typed.By);
+        var at = key.Waited > TimeSpan.Zero ? book.Now - key.Waited : book.Now;
+        var rows = SampleRow.Of(charge, at).Where(row => !row.Sample.Retired).ToDictionary(row => row.Sample.Name, StringComparer.Ordinal);
+        var damaged = Damage(read, tag, typed, rows);
+        var weighed = typed.Weights.Where(pair => !string.IsNullOrWhiteSpace(pair.Value)).Select(pair => (Sample: pair.Key, Text: pair.Value!, Weight: read.Grams($"Sample {pair.Key}", pair.Value))).ToList();
+        foreach (var (sample, _, _) in weighed.Where(one => !rows.ContainsKey(one.Sample)))
+            read.Refuse("Sample", sample, $"a sample of {tag} that can be believed: {string.Join(", ", rows.Keys)}");
+        if (weighed.Count == 0 && damaged is null && read.Refusals.Count == 0)
+            read.Refuse("Weights", "none", "the weight of at least one sample");
+        if (read.Refusals.Count > 0)
+            return new Outcome<IReadOnlyList<Entry>>.Refused(read.Refusals);
+
+        var questions = weighed.Where(one => one.Sample != damaged?.Sample).Select(one => Asked(rows[one.Sample], one.Text, one.Weight)).OfType<Refusal>().ToList();
+        if (questions.Count > 0 && !typed.Keep)
+            return new Outcome<IReadOnlyList<Entry>>.Refused(questions);
+
+        List<Fact> facts = [.. damaged is null ? [] : new Fact[] { damaged }, .. weighed.Select(one => new SampleWeighed(tag, one.Sample, one.Weight.Grams))];
+        return book.Write([.. facts.Select((fact, index) => new NewEntry(by, fact, at, AsEntered: AsEntered(fact, weighed), Id: index == 0 ? key.Id : key.Numbered(index)))]);
+    }
+
+    private static Refusal? Asked(SampleRow row, string text, Mass weight)
+    {
+        var grams = weight.Grams;
+        if (grams >= row.LowG && grams <= row.HighG)
+            return null;
+        var inPounds = grams * GramsPerPound / 1000.0;
+        var pounds = inPounds >= row.LowG && inPounds <= row.HighG ? " Was it pounds? Write lb behind it." : "";
+        var why = grams < row.LowG ? "Was wood lost? Then write its weight before and after." : "Has it gained? A door left open, or another board.";
+        return Question.Of($"Sample {row.Sample.Name} is out of trend", text, string.Create(CultureInfo.InvariantCulture, $"{row.LowG:#,0} to {row.HighG:#,0} g after {row.Last.Weight.Grams:#,0} g on {row.Last.At:d MMM}. {why}{pounds}"));
+    }
+
+    private static SampleDamaged? Damage(Typed read, string tag, RoundTyped typed, Dictionary<string, SampleRow> rows)
+    {
+        if (string.IsNullOrWhiteSpace(typed.LostFrom))
+            return null;
+        if (!rows.ContainsKey(typed.LostFrom))
+            read.Refuse("Sample that lost wood", typed.LostFrom, $"one of {string.Join(", ", rows.Keys)}");
+        var before = read.Grams("Weight before the loss", typed.LostBefore);
+        var after = string.IsNullOrWhiteSpace(typed.LostAfter) ? (Mass?)null : read.Grams("Weight after the loss", typed.LostAfter);
+        if (after > before)
+            read.Refuse("Weight after the loss", typed.LostAfter, $"at most the weight before it, {before.Grams:#,0} g");
+        return new(tag, typed.LostFrom, before.Grams, after?.Grams);
+    }
+
+    private static Dictionary<string, string>? AsEntered(Fact fact, List<(string Sample, string Text, Mass Weight)> weighed) =>
+        fact is SampleWeighed one ? new(StringComparer.Ordinal) { ["weight_g"] = weighed.First(typed => typed.Sample == one.Sample).Text } : null;
+}
