@@ -2,6 +2,7 @@ using Boardwright.Quantities;
 using Boardwright.Web.Hosting;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Commands;
+using Boardwright.Yard.UseCases;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 
@@ -39,6 +40,7 @@ public static class Serve
         using var app = builder.Build();
         app.MapBoardwrightPages();
         app.Start();
+        _ = Task.Run(() => StackList.Of(book.State));   // so that the first page of stacks need not wait for twenty-five forecasts
         var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
         output.WriteLine($"Boardwright is at {address}  (Ctrl+C ends it; the book is in {Place(options)})");
         output.Flush();
