@@ -30,7 +30,6 @@ public static class EntryWords
         SpeciesCorrected f => $"{f.Item} is {f.Species}: {f.How}.",
         StackBuilt f => $"{f.Stack}, {f.Species} {f.ThicknessQuarters}/4, was stacked in {f.Place}{(f.Bf is { } bf ? $": {bf:0} bf" : "")}.",
         SectionsWeighed f => $"{f.Sections.Count} oven sections of {f.Stack} were weighed.",
-        GaugeRead f => string.Create(CultureInfo.InvariantCulture, $"{f.Charge}:{(f is { DryBulbC: { } dry, WetBulbC: { } wet } ? $" air read {dry * 1.8 + 32.0:0} / {wet * 1.8 + 32.0:0} °F" : "")}{(f.CoreC is { } core ? $" core {core:0.#} °C" : "")}{(f.CondensateL is { } litres ? $" {litres:0.#} L caught" : "")}{(f.Note is { } note ? $", {note}" : "")}."),
         StackMoved f => $"{f.Stack} lies in {f.Place} now.",
         StackTakenFrom f => $"{f.Bf:0} bf taken from {f.Stack}{(f.Why is { } why ? $": {why}" : "")}.",
         StackCounted f => $"{f.Stack} counted: {f.Bf:0} bf.",
