@@ -61,7 +61,7 @@ public static class LateReasons
     /// <summary>Fewest days late found for the order when one limit is lifted; as many as in the plan when none is found.</summary>
     private static int DaysLate(PlanInput input, bool othersKept, PlanOutlook outlook, int index, SolverLimits limits, CancellationToken cancel)
     {
-        var model = new YardModel(new PlanTables(input));
+        var model = new YardModel(new PlanTables(input), limits.ChargesEachKiln, new([.. outlook.Charges.Select(charge => charge.Charge)], []));
         for (var o = 0; o < outlook.Orders.Count; o++)
         {
             if (o == index || othersKept)

@@ -10,6 +10,12 @@ namespace Boardwright.Planning.Solver;
 /// <param name="Seed">Seed of the search.</param>
 public sealed record SolverLimits(double Seconds, int Workers, double? RepeatableWork = null, int Seed = 1)
 {
+    /// <summary>
+    /// New charges in each kiln, at most; fewer make the search much quicker. Bounds then hold for plans with no more. The plan the search starts
+    /// from is never cut.
+    /// </summary>
+    public int ChargesEachKiln { get; init; } = int.MaxValue;
+
     internal string Parameters(double seconds)
     {
         var common = FormattableString.Invariant($"max_time_in_seconds:{seconds},num_workers:{Workers},random_seed:{Seed}");

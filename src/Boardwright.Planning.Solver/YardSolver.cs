@@ -30,9 +30,9 @@ public static class YardSolver
 
     private static PlanAnswer Solved(PlanTables tables, SolverLimits limits, Action<PlanProgress>? better, CancellationToken cancel)
     {
-        var model = new YardModel(tables);
-        LinearExpr[] levels = [model.Late, model.Risk, model.Cost];
         var best = GreedyPlan.Build(tables);
+        var model = new YardModel(tables, limits.ChargesEachKiln, best);
+        LinearExpr[] levels = [model.Late, model.Risk, model.Cost];
         var score = PlanOutlook.Of(tables, best).Score;
         var settled = new List<PlanLevel>();
         var left = limits.Seconds;

@@ -11,12 +11,17 @@ namespace Boardwright.Planning.Solver;
 internal sealed partial class YardModel
 {
     private readonly PlanTables tables;
+    private readonly Func<int, int> chargesEachKiln;
     private readonly List<ChargeSlot> slots = [];
     private readonly List<LinearExpr> costs = [];
 
-    public YardModel(PlanTables tables)
+    /// <param name="tables">The yard.</param>
+    /// <param name="chargesMost">New charges in each kiln, at most.</param>
+    /// <param name="start">A plan the model must be able to hold.</param>
+    public YardModel(PlanTables tables, int chargesMost, Plan start)
     {
         this.tables = tables;
+        chargesEachKiln = kiln => Math.Max(chargesMost, start.Charges.Count(charge => charge.Started is null && charge.Kiln == tables.Kilns[kiln].Kiln.Id));
         for (var kiln = 0; kiln < tables.Kilns.Length; kiln++)
         {
             KilnRow(kiln);
@@ -69,7 +74,7 @@ internal sealed partial class YardModel
         Model.AddNoOverlap(intervals);
     }
 
-    /// <summary>No more charges than stacks, nor than fit into the plan one after the other.</summary>
+    /// <summary>No more charges than stacks, nor than fit into the plan one after the other, nor than the search is limited to.</summary>
     private int Places(int kiln)
     {
         var k = tables.Kilns[kiln];
@@ -80,7 +85,7 @@ internal sealed partial class YardModel
         }
 
         var shortest = k.Loading + k.WarmSteps.Min() + uses.Min(use => use.Half.Min()) + k.Unloading;
-        return Math.Min(uses.Count, (k.UnloadStarts[^1] + k.Unloading - Math.Max(k.LoadStarts[0], k.StartedDry)) / shortest);
+        return Math.Min(chargesEachKiln(kiln), Math.Min(uses.Count, (k.UnloadStarts[^1] + k.Unloading - Math.Max(k.LoadStarts[0], k.StartedDry)) / shortest));
     }
 
     private ChargeSlot NewSlot(int kiln, int place)

@@ -10,10 +10,12 @@ internal sealed class GreedyPlan
     private readonly int[] yieldLeft;
     private readonly int[] chosen;
     private readonly bool[] keptAsItStands;
+    private readonly bool mayDry;
 
-    private GreedyPlan(PlanTables tables)
+    private GreedyPlan(PlanTables tables, bool mayDry)
     {
         this.tables = tables;
+        this.mayDry = mayDry;
         yieldLeft = [.. tables.Stacks.Select(stack => stack.YieldTenths)];
         chosen = [.. tables.Orders.Select(_ => -1)];
         keptAsItStands = new bool[tables.Stacks.Length];
@@ -21,12 +23,52 @@ internal sealed class GreedyPlan
 
     public static Plan Build(PlanTables tables)
     {
-        var greedy = new GreedyPlan(tables);
+        var greedy = new GreedyPlan(tables, true);
         greedy.EmptyStanding();
-        var pressing = Enumerable.Range(0, tables.Orders.Length).OrderBy(o => tables.Orders[o].DueDay).ThenByDescending(o => tables.Orders[o].CentsPerDay).ToList();
-        pressing.ForEach(greedy.Serve);
+        greedy.ServeAll();
         greedy.FillWithStock();
         return PlanBuilder.Build(tables, greedy.charges, greedy.chosen);
+    }
+
+    /// <summary>A person's charges one after the other, each as early as it can be from its day on; orders are served from what is dried.</summary>
+    public static (Plan Plan, IReadOnlyList<string> Left) Follow(PlanTables tables, IEnumerable<(int Kiln, int[] Stacks, int FromStep)> wanted)
+    {
+        var greedy = new GreedyPlan(tables, false);
+        greedy.EmptyStanding();
+        var left = new List<string>();
+        foreach (var (kiln, stacks, from) in wanted)
+        {
+            var fitting = new List<int>();
+            foreach (var stack in stacks)
+            {
+                if (greedy.Fits(kiln, [.. fitting, stack]))
+                {
+                    fitting.Add(stack);
+                }
+                else
+                {
+                    left.Add(tables.Stacks[stack].Stack.Id);
+                }
+            }
+
+            if (fitting.Count > 0 && greedy.First(kiln, [.. fitting], from) is { } charge)
+            {
+                greedy.Add(charge);
+            }
+            else
+            {
+                left.AddRange(fitting.Select(stack => tables.Stacks[stack].Stack.Id));
+            }
+        }
+
+        greedy.ServeAll();
+        return (PlanBuilder.Build(tables, greedy.charges, greedy.chosen), left);
+    }
+
+    private void ServeAll()
+    {
+        var pressing = Enumerable.Range(0, tables.Orders.Length).OrderBy(o => tables.Orders[o].DueDay).ThenByDescending(o => tables.Orders[o].CentsPerDay).ToList();
+        pressing.ForEach(Serve);
     }
 
     private void EmptyStanding()
@@ -86,7 +128,7 @@ internal sealed class GreedyPlan
         }
 
         var set = WithItsSet(wood.Stack);
-        return !wood.Kilned ? set.Length == 1 : !set.Any(s => keptAsItStands[s]) && (Ride(wood.Stack) || Dry(set));
+        return !wood.Kilned ? set.Length == 1 : mayDry && !set.Any(s => keptAsItStands[s]) && (Ride(wood.Stack) || Dry(set));
     }
 
     private int[] WithItsSet(int stack) => tables.Stacks[stack].Stack.MatchedSet is not { } set ? [stack]
@@ -103,7 +145,7 @@ internal sealed class GreedyPlan
         return first is not null;
     }
 
-    private TimedCharge? First(int kiln, int[] stacks)
+    private TimedCharge? First(int kiln, int[] stacks, int from = 0)
     {
         var k = tables.Kilns[kiln];
         var free = charges.Where(c => c.Kiln == kiln).Select(c => c.UnloadEnd).DefaultIfEmpty(0).Max();
@@ -112,7 +154,7 @@ internal sealed class GreedyPlan
             return null;
         }
 
-        foreach (var load in k.LoadStarts.Where(step => step >= free && stacks.All(s => step >= tables.Stacks[s].AvailableStep) && CrewFree(new(step, step + k.Loading))))
+        foreach (var load in k.LoadStarts.Where(step => step >= Math.Max(free, from) && stacks.All(s => step >= tables.Stacks[s].AvailableStep) && CrewFree(new(step, step + k.Loading))))
         {
             for (var warmUp = 0; warmUp < k.WarmSteps.Length; warmUp++)
             {

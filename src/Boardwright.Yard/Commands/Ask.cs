@@ -128,6 +128,11 @@ public sealed class Ask(Command command, IReadOnlyDictionary<string, IReadOnlyLi
     /// <summary>The book usual here, where there is one; nothing is refused.</summary>
     public YardBook? UsualBook() => host.OpenBook("--data", null, make: false) is Outcome<YardBook>.Done(var book) ? book : null;
 
+    /// <summary>The yard of the book named, else of the usual one, else the demonstration yard; null only when refused.</summary>
+    public YardState? YardOrDemonstration() => Has("yard") || Has("data")
+        ? Book()?.State
+        : (UsualBook() ?? Take("--yard", host.OpenBook("--yard", new BookPlace.InMemory(), make: false)))?.State;
+
     /// <summary>See <see cref="IAskHost.ReplaceBook"/>.</summary>
     public Outcome<string> ReplaceBook(BookPlace place, IReadOnlyList<Entry> entries) => host.ReplaceBook(Has("yard") ? "--yard" : "--data", place, entries);
 

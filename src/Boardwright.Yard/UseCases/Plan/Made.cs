@@ -1,0 +1,92 @@
+using System.Globalization;
+using Boardwright.Numerics;
+using Boardwright.Planning;
+using Boardwright.Planning.Solver;
+using Boardwright.Quantities;
+using Boardwright.Yard.Book;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>What a plan is asked for.</summary>
+/// <param name="Days">Days planned; null for two weeks beyond the last open order.</param>
+/// <param name="Seconds">Search by the clock; null for a set amount of work that gives the same plan each time.</param>
+/// <param name="Without">Kilns or boilers that cannot be used, and when.</param>
+public sealed record PlanRequest(int? Days = null, double? Seconds = null, IReadOnlyList<Interruption>? Without = null);
+
+/// <summary>A checked plan of a yard, with what may be promised and why not more.</summary>
+/// <param name="Yard">The yard as the planner saw it, without interruptions.</param>
+/// <param name="Input">The input it was made for.</param>
+/// <param name="Answer">The plan and its bounds.</param>
+/// <param name="Promises">Early, likely and late day and chance of each order.</param>
+/// <param name="Enough">Chance that each order's wood yields enough, 0 to 1; independent of time.</param>
+/// <param name="Reasons">Why an order is late or not met.</param>
+public sealed record PlanMade(
+    PlanYard Yard, PlanInput Input, PlanAnswer Answer, IReadOnlyList<Promise> Promises, IReadOnlyList<double> Enough, IReadOnlyDictionary<string, LateReason> Reasons)
+{
+    private const double UsualWork = 6.0;
+    private const double ReasonWork = 1.5;
+    private const int Workers = 4; // the same on every machine, so that the plan is the same
+    private const double SecondsMost = 120.0;
+    private const double ReasonSeconds = 5.0;
+    private const int ChargesEachKiln = 6; // a season of nine weeks; more make the search slow and no order sooner
+
+    /// <summary>The input of a request; refused for days out of range or equipment the yard does not have.</summary>
+    public static Outcome<(PlanYard Yard, PlanInput Input)> Ask(YardState state, PlanRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        var days = request.Days ?? PlanYard.UsualDays(state);
+        return days is < PlanYard.DaysMin or > PlanYard.DaysMax
+            ? new Refusal("days", days.ToString(CultureInfo.InvariantCulture), $"{PlanYard.DaysMin} to {PlanYard.DaysMax}")
+            : PlanYard.Of(state, days).Then(yard => (request.Without ?? []).Aggregate(
+                (Outcome<PlanInput>)yard.Input, (input, interruption) => input.Then(interruption.ApplyTo)).Then<(PlanYard, PlanInput)>(input => (yard, input)));
+    }
+
+    /// <summary>Makes the plan. Every plan that leaves here, the ones on the way included, has passed the separate checker.</summary>
+    /// <param name="state">The yard.</param>
+    /// <param name="request">What is asked.</param>
+    /// <param name="better">Told of each better plan, from solver threads, one at a time.</param>
+    /// <param name="cancel">Ends early with the best plan so far.</param>
+    public static Outcome<PlanMade> Of(YardState state, PlanRequest request, Action<PlanMade>? better = null, CancellationToken cancel = default) => Ask(state, request).Then(asked =>
+    {
+        var limits = Limits(request.Seconds is { } seconds ? new(seconds, Workers) : new(SecondsMost, Workers, UsualWork));
+        return YardSolver.Solve(asked.Input, limits, progress => better?.Invoke(Checked(asked.Yard, asked.Input, Progress(asked.Input, progress), [])), cancel)
+            .Then<PlanMade>(answer => Checked(asked.Yard, asked.Input, answer, LateReasons.Find(asked.Input, answer.Outlook, Limits(new(ReasonSeconds, Workers, ReasonWork)), cancel)));
+    });
+
+    /// <summary>Chance out of ten that the order is ready on its day with enough wood.</summary>
+    public int ChanceOfTen(int order) => (int)Math.Round(10.0 * Promises[order].OnTime * Enough[order], MidpointRounding.AwayFromZero);
+
+    /// <summary>Board feet the wood kept for an order yields beyond what it asks, likely; null when it is not met.</summary>
+    public double? SpareBf(int order) => Answer.Outlook.Orders[order].Met ? ServedBy(order).Sum(stack => Left(stack, order)) - Input.Orders[order].Quantity.Count : null;
+
+    /// <summary>The stacks that serve an order.</summary>
+    public IReadOnlyList<string> ServedBy(int order) => [.. Answer.Plan.Servings.Where(serving => serving.Order == Input.Orders[order].Id && serving.Quantity.Count > 0.0).Select(serving => serving.Stack).Distinct()];
+
+    private static SolverLimits Limits(SolverLimits limits) => limits with { ChargesEachKiln = ChargesEachKiln };
+
+    private static PlanAnswer Progress(PlanInput input, PlanProgress progress) => new(progress.Plan, PlanOutlook.Of(input, progress.Plan), [progress.Level]);
+
+    private static PlanMade Checked(PlanYard yard, PlanInput input, PlanAnswer answer, IReadOnlyList<LateReason> reasons)
+    {
+        var faults = PlanCheck.Faults(input, answer.Plan, answer.Outlook);
+        if (faults.Count > 0)
+        {
+            throw new InvalidOperationException($"The plan breaks a rule and is not shown: {string.Join("; ", faults.Select(fault => fault.Words))}");
+        }
+
+        var made = new PlanMade(yard, input, answer, Promise.Of(input, answer.Plan), [], reasons.ToDictionary(reason => reason.Order, StringComparer.Ordinal));
+        return made with { Enough = [.. Enumerable.Range(0, input.Orders.Count).Select(made.EnoughFor)] };
+    }
+
+    // Whole slabs and boules do not shrink away; board feet do.
+    private double EnoughFor(int order) => !Answer.Outlook.Orders[order].Met ? 0.0
+        : Yard.Lines[order].Asked.Unit is Book.Facts.OrderUnit.Slabs or Book.Facts.OrderUnit.Pieces ? 1.0
+        : new SplitNormal(
+            ServedBy(order).Sum(stack => Left(stack, order) * Yard.Yields[stack].Low / Yard.Yields[stack].Likely),
+            ServedBy(order).Sum(stack => Left(stack, order)),
+            ServedBy(order).Sum(stack => Left(stack, order) * Yard.Yields[stack].High / Yard.Yields[stack].Likely)).AtLeast(Input.Orders[order].Quantity.Count);
+
+    // What a stack yields, less what other orders take of it.
+    private double Left(string stack, int order) =>
+        Yard.Yields[stack].Likely - Answer.Plan.Servings.Where(serving => serving.Stack == stack && serving.Order != Input.Orders[order].Id).Sum(serving => serving.Quantity.Count);
+}
