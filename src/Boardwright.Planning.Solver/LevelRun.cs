@@ -13,17 +13,19 @@ internal sealed class LevelRun(PlanTables tables, YardModel model, string name, 
 
     public long Reached => ValueOf(Score, level);
 
-    /// <summary>No plan as good on the levels before has less. At first: lateness and risk are not below 0, and no more than all gains can be gained.</summary>
-    public long Bound { get; private set; } = level < 2 ? 0 : -tables.Stacks.Sum(stack => stack.GainCents);
+    /// <summary>No plan as good on the levels before has less. At first: no order is sooner than it would be alone in the yard, and no more than all gains can be gained.</summary>
+    public long Bound { get; private set; } = level < 2
+        ? tables.Orders.Sum(order => AloneInYard.DaysLate(tables, order, level == 1) * order.CentsPerDay)
+        : -tables.Stacks.Sum(stack => stack.GainCents);
 
     public static long ValueOf(PlanScore score, int level) => level switch { 0 => score.LateCents, 1 => score.RiskCents, _ => score.CostCents };
 
     /// <returns>Seconds used.</returns>
     public double Solve(LinearExpr objective, string parameters, CancellationToken cancel)
     {
-        if (cancel.IsCancellationRequested || (level < 2 && Reached == 0))
+        if (cancel.IsCancellationRequested || Reached <= Bound)
         {
-            return 0.0; // lateness and risk cannot be below 0
+            return 0.0; // nothing better exists
         }
 
         model.Model.Minimize(objective);

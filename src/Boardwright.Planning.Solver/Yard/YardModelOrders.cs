@@ -25,7 +25,7 @@ internal sealed partial class YardModel
         {
             var order = tables.Orders[o];
             Wood(order);
-            var (half, most) = (Model.NewIntVar(0, LastDay, "days late"), Model.NewIntVar(0, LastDay, "days late p90"));
+            var (half, most) = (Model.NewIntVar(AloneInYard.DaysLate(tables, order, false), LastDay, "days late"), Model.NewIntVar(AloneInYard.DaysLate(tables, order, true), LastDay, "days late p90"));
             Model.Add(half >= order.UnmetDays).OnlyEnforceIf(met[o].Not());
             Model.Add(most >= order.UnmetDays).OnlyEnforceIf(met[o].Not());
             for (var w = 0; w < order.Wood.Length; w++)
