@@ -6,26 +6,28 @@ namespace Boardwright.Planning.Solver;
 
 /// <summary>Finds why a plan has orders late, by lifting one limit at a time.</summary>
 /// <remarks>
-/// First what needs no search: is there enough wood, and would it be dry in time with kilns, people and heat without limit? Then, for one
-/// limit at a time, how few days late the order could be with no other order later than in the plan. What helps most is the reason.
+/// First what needs no search: is there enough wood, and would it be dry in time with kilns, people and heat without limit? Would it be late even
+/// with the yard to itself: then which limit, lifted, helps most? Only then, for one limit at a time, how few days late the order could be
+/// with no other order later than in the plan. What helps most is the reason.
 /// </remarks>
 public static class LateReasons
 {
     /// <summary>A reason for each order that the plan has late or does not meet.</summary>
     /// <param name="input">The yard.</param>
-    /// <param name="outlook">What follows from the plan.</param>
+    /// <param name="plan">The plan.</param>
     /// <param name="limitsEach">Limits of each of the few short searches an order needs.</param>
     /// <param name="cancel">Ends early; orders not looked at are left out.</param>
-    public static IReadOnlyList<LateReason> Find(PlanInput input, PlanOutlook outlook, SolverLimits limitsEach, CancellationToken cancel = default)
+    public static IReadOnlyList<LateReason> Find(PlanInput input, Plan plan, SolverLimits limitsEach, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(input);
-        ArgumentNullException.ThrowIfNull(outlook);
+        ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(limitsEach);
         var tables = new PlanTables(input);
-        return [.. outlook.Orders.Select((order, index) => (order, index)).Where(o => o.order.LateDays > 0).TakeWhile(_ => !cancel.IsCancellationRequested).Select(o => Reason(tables, outlook, o.index, limitsEach, cancel))];
+        var outlook = PlanOutlook.Of(tables, plan);
+        return [.. outlook.Orders.Select((order, index) => (order, index)).Where(o => o.order.LateDays > 0).TakeWhile(_ => !cancel.IsCancellationRequested).Select(o => Reason(tables, plan, outlook, o.index, limitsEach, cancel))];
     }
 
-    private static LateReason Reason(PlanTables tables, PlanOutlook outlook, int index, SolverLimits limits, CancellationToken cancel)
+    private static LateReason Reason(PlanTables tables, Plan plan, PlanOutlook outlook, int index, SolverLimits limits, CancellationToken cancel)
     {
         var order = tables.Orders[index];
         var id = order.Order.Id;
@@ -49,19 +51,30 @@ public static class LateReasons
             (LateCause.KilnFull, "the kilns are full", WithKilns(tables.Input), true),
             (LateCause.OtherOrders, "other orders go first", tables.Input, false),
         ];
-        var days = tries.Select(t => DaysLate(t.Input, t.OthersKept, outlook, index, limits, cancel)).ToList();
-        var fewest = days.Min();
         var late = outlook.Orders[index].LateDays;
+        var alone = Alone(tables.Input, index);
+        var days = alone > 0
+            ? tries.Select(t => t.OthersKept ? Math.Min(late, late - alone + Alone(t.Input, index)) : late).ToList() // of the days it would be late with the yard to itself
+            : [.. tries.Select(t => DaysLate(t.Input, t.OthersKept, plan, outlook, index, limits, cancel))];
+        var fewest = days.Min();
         var found = tries.Where((_, t) => days[t] == fewest && fewest < late).ToList();
         return found.Count > 0
-            ? new(id, [.. found.Select(t => t.Cause)], string.Join(", or ", found.Select(t => t.Words)) + (fewest == 0 ? "" : FormattableString.Invariant($" (for {late - fewest} of the {late} days)")))
+            ? new(id, [.. found.Select(t => t.Cause)], string.Join(", or ", found.Select(t => t.Words)) + (fewest <= 0 ? "" : FormattableString.Invariant($" (for {late - fewest} of the {late} days)")))
             : new(id, [LateCause.SeveralThings], "no one thing alone would make it less late");
     }
 
-    /// <summary>Fewest days late found for the order when one limit is lifted; as many as in the plan when none is found.</summary>
-    private static int DaysLate(PlanInput input, bool othersKept, PlanOutlook outlook, int index, SolverLimits limits, CancellationToken cancel)
+    /// <summary>Days late when the order has the yard to itself, each charge as early as it can be; no search is needed.</summary>
+    private static int Alone(PlanInput input, int index)
     {
-        var model = new YardModel(new PlanTables(input), limits.ChargesEachKiln, new([.. outlook.Charges.Select(charge => charge.Charge)], []));
+        var tables = new PlanTables(input with { Orders = [input.Orders[index]] });
+        return PlanOutlook.Of(tables, GreedyPlan.Build(tables)).Orders[0].LateDays;
+    }
+
+    /// <summary>Fewest days late found for the order when one limit is lifted; as many as in the plan when none is found.</summary>
+    private static int DaysLate(PlanInput input, bool othersKept, Plan plan, PlanOutlook outlook, int index, SolverLimits limits, CancellationToken cancel)
+    {
+        var model = new YardModel(new PlanTables(input), limits.ChargesEachKiln, plan);
+        model.Hint(plan);
         for (var o = 0; o < outlook.Orders.Count; o++)
         {
             if (o == index || othersKept)
@@ -76,7 +89,7 @@ public static class LateReasons
             return outlook.Orders[index].LateDays;
         }
 
-        var solver = new CpSolver { StringParameters = limits.Parameters(limits.Seconds) };
+        var solver = new CpSolver { StringParameters = limits.Parameters(limits.Seconds) + ",repair_hint:true" };
         using (cancel.Register(solver.StopSearch))
         {
             return solver.Solve(model.Model) is CpSolverStatus.Feasible or CpSolverStatus.Optimal

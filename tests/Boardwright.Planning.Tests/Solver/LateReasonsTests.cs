@@ -56,7 +56,7 @@ public sealed class LateReasonsTests
     {
         var cancel = TestContext.Current.CancellationToken;
         var answer = YardSolverTests.Done(YardSolver.Solve(input, Limits, cancel: cancel));
-        var reason = Assert.Single(LateReasons.Find(input, answer.Outlook, Limits, cancel));
+        var reason = Assert.Single(LateReasons.Find(input, answer.Plan, Limits, cancel));
         Assert.Equal(answer.Outlook.Orders.First(order => order.LateDays > 0).Order, reason.Order);
         return reason.Causes;
     }

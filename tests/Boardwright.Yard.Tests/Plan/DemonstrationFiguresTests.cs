@@ -1,5 +1,4 @@
 using Boardwright.Drying.Heat;
-using Boardwright.Planning;
 using Boardwright.Quantities;
 using Boardwright.Testing;
 using Boardwright.Wood;
@@ -106,7 +105,7 @@ public sealed class DemonstrationFiguresTests
 
     [Fact]
     public void Kiln_holds_more_of_thick_wood() =>
-        Assert.Equal(5091.0, 4000.0 * KilnRoom.PerFourQuarter(NominalThickness.FromQuarters(8), Length.FromInches(0.75)), 1.0);
+        Assert.Equal(5091.0, 4000.0 * Drying.KilnRoom.Factor(NominalThickness.FromQuarters(8)), 1.0);
 
     [Theory]
     [InlineData(22.0, 49.0)]

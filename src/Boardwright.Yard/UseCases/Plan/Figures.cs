@@ -27,8 +27,6 @@ internal sealed record PlanFigures
 
     public required bool CustomersShareCharges { get; init; }
 
-    public required Length Sticker { get; init; }
-
     public required Pressure VacuumPressure { get; init; }
 
     public required RadioFrequency Generator { get; init; }
@@ -56,7 +54,6 @@ internal sealed record PlanFigures
         ShopGivesWayKelvins = state.Setting("shop_gives_way") ?? 2.0,
         ShopMoneyPerKwh = (decimal)(state.Setting("shop_gives_way_money") ?? 1.0),
         CustomersShareCharges = (state.Setting("customers_share_charges") ?? 1.0) > 0.0,
-        Sticker = Length.FromInches(state.Setting("sticker_thickness") ?? 0.75),
         VacuumPressure = Pressure.FromPascals(100.0 * (state.Setting("rf_kiln_pressure") ?? 75.0)),
         Generator = new(Share.FromPercent(state.Setting("rf_line_to_platen") ?? 55.0), Share.FromPercent(state.Setting("rf_platen_to_wood") ?? 90.0)),
         OakKilowattsPerCubicMetre = state.Setting("rf_kiln_power_oak") ?? 3.0,

@@ -50,7 +50,7 @@ public sealed record PlanMade(
     {
         var limits = Limits(request.Seconds is { } seconds ? new(seconds, Workers) : new(SecondsMost, Workers, UsualWork));
         return YardSolver.Solve(asked.Input, limits, progress => better?.Invoke(Checked(asked.Yard, asked.Input, Progress(asked.Input, progress), [])), cancel)
-            .Then<PlanMade>(answer => Checked(asked.Yard, asked.Input, answer, LateReasons.Find(asked.Input, answer.Outlook, Limits(new(ReasonSeconds, Workers, ReasonWork)), cancel)));
+            .Then<PlanMade>(answer => Checked(asked.Yard, asked.Input, answer, LateReasons.Find(asked.Input, answer.Plan, Limits(new(ReasonSeconds, Workers, ReasonWork)), cancel)));
     });
 
     /// <summary>Chance out of ten that the order is ready on its day with enough wood.</summary>

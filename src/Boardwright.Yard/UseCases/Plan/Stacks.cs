@@ -74,7 +74,7 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
         var mayGain = times.Count > 0;
         return new(
             stack.Tag, stack.Species.StainGroup == "softwood" ? "softwood" : "hardwood", stack.Thickness.Length, stack.LongestPiece ?? Length.FromFeet(0.1), stack.Footage,
-            KilnRoom.FourQuarter(stack.Footage, stack.Thickness, figures.Sticker), yield, moisture, mildness, stack.Owner, stack.Owner == "mill" || figures.CustomersShareCharges,
+            KilnRoom.AsFourQuarter(stack.Footage, stack.Thickness), yield, moisture, mildness, stack.Owner, stack.Owner == "mill" || figures.CustomersShareCharges,
             stack.NeverKiln, null, state.Today, targets.HeatedTo(stack), times, mayGain ? PlanWorth.Gain(state, stack, yield) : 0m,
             mayGain ? PlanWorth.WaitingPerDay(state, stack, yield, figures.InterestPercentPerYear) : 0m);
     }
@@ -150,19 +150,19 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
 
     private static TimeBand Band(VacuumForecast forecast) => new(Elapsed.FromHours(forecast.HoursP50), Elapsed.FromHours(forecast.HoursP90));
 
+    // What its samples tell, as on the charge's own page; without samples the stack's reading.
     private Outcome<(DateTime Since, TimeBand Band, Power Running)> InAir(BookState.Charge charge, BookState.Kiln kiln, BookState.Stack stack)
     {
-        var now = charge.SampleMean ?? stack.Moisture?.Mean;
-        if (now is not { } moisture)
+        if ((charge.SampleMean ?? stack.Moisture?.Mean) is not { } moisture)
         {
             return new Refusal(charge.Tag, "no sample and no reading", "a running charge of which the moisture is known");
         }
 
-        var since = charge.SoundSamples.SelectMany(sample => sample.Weighings).Select(weighing => weighing.At).DefaultIfEmpty(charge.LoadedAt).Max();
         var times = PlanTimes.InKiln(kiln, stack.Species, stack.Thickness.Length, charge.Target);
-        var running = times.ForecastNear(moisture).Then(forecast => KilnRunHeat.Of(forecast, new KilnLoad(OvenDry(stack), moisture, forecast.Steps[0].Step.DryBulb), Outside));
-        return times.From(moisture).Then<(DateTime, TimeBand, Power)>(band =>
-            (since, band.Plus(Finish(stack)), running is Outcome<KilnRunHeat>.Done(var heat) ? heat.Running : default));
+        var running = times.ForecastNear(moisture).Then(near => KilnRunHeat.Of(near, new KilnLoad(OvenDry(stack), moisture, near.Steps[0].Step.DryBulb), Outside)) is Outcome<KilnRunHeat>.Done(var heat) ? heat.Running : default;
+        return ChargeRun.Of(state, charge, state.Today.ToDateTime(TimeOnly.MinValue)) is Outcome<ChargeRun>.Done({ Forecast: Outcome<KilnForecast>.Done(var forecast) } run)
+            ? (run.WeighedAt, new TimeBand(Elapsed.FromHours(forecast.HoursP50), Elapsed.FromHours(forecast.HoursP90)).Plus(Finish(stack)), running)
+            : times.From(moisture).Then<(DateTime, TimeBand, Power)>(band => (charge.LoadedAt, band.Plus(Finish(stack)), running));
     }
 
     private Outcome<(DateTime Since, TimeBand Band, Power Running)> InVacuum(BookState.Charge charge, BookState.Kiln kiln, BookState.Stack stack) =>
