@@ -20,7 +20,7 @@ public sealed record SolverLimits(double Seconds, int Workers, double? Repeatabl
     {
         var common = FormattableString.Invariant($"max_time_in_seconds:{seconds},num_workers:{Workers},random_seed:{Seed}");
         return RepeatableWork is { } work
-            ? FormattableString.Invariant($"{common},interleave_search:true,max_deterministic_time:{work}")
+            ? FormattableString.Invariant($"{common},interleave_search:{(Workers > 1 ? "true" : "false")},max_deterministic_time:{work}")
             : common;
     }
 }

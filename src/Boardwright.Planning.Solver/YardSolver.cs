@@ -12,6 +12,7 @@ namespace Boardwright.Planning.Solver;
 /// </remarks>
 public static class YardSolver
 {
+    private const int FirstTries = 40;
     private static readonly string[] LevelNames = ["late", "risk", "cost"];
 
     /// <summary>The best plan found within the limits, with a bound for each level.</summary>
@@ -30,7 +31,7 @@ public static class YardSolver
 
     private static PlanAnswer Solved(PlanTables tables, SolverLimits limits, Action<PlanProgress>? better, CancellationToken cancel)
     {
-        var best = GreedyPlan.Build(tables);
+        var best = GreedyPlan.BestOf(tables, FirstTries, (ulong)limits.Seed);
         var model = new YardModel(tables, limits.ChargesEachKiln, best);
         LinearExpr[] levels = [model.Late, model.Risk, model.Cost];
         var score = PlanOutlook.Of(tables, best).Score;

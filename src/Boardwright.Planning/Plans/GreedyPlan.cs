@@ -1,3 +1,5 @@
+using Boardwright.Numerics;
+
 namespace Boardwright.Planning;
 
 /// <summary>A plan made in one pass: the most pressing order first, each charge as early as it can be; then stock rides where there is room.</summary>
@@ -23,12 +25,51 @@ internal sealed class GreedyPlan
 
     public static Plan Build(PlanTables tables)
     {
+        var pressing = Pressing(tables);
+        return Build(tables, pressing);
+    }
+
+    /// <summary>The best of several: orders served in their usual order, the dearest first, and by chance orders near the usual one.</summary>
+    /// <param name="tables">The yard.</param>
+    /// <param name="tries">How many by chance.</param>
+    /// <param name="seed">Seed of the chance: the same seed gives the same plan.</param>
+    public static Plan BestOf(PlanTables tables, int tries, ulong seed)
+    {
+        var usual = Pressing(tables);
+        var chance = new RandomSequence(seed, 0);
+        var best = Build(tables, usual);
+        var score = PlanOutlook.Of(tables, best).Score;
+        for (var attempt = 0; attempt <= tries && tables.Orders.Length > 1; attempt++)
+        {
+            List<int> order = attempt == 0
+                ? [.. usual.OrderByDescending(o => tables.Orders[o].CentsPerDay)]
+                : [.. usual.Select((o, place) => (o, Key: place + usual.Count * chance.NextUniform())).OrderBy(one => one.Key).Select(one => one.o)];
+            var plan = Build(tables, order);
+            var found = PlanOutlook.Of(tables, plan).Score;
+            if (found < score)
+            {
+                (best, score) = (plan, found);
+            }
+        }
+
+        return best;
+    }
+
+    private static Plan Build(PlanTables tables, IEnumerable<int> order)
+    {
         var greedy = new GreedyPlan(tables, true);
         greedy.EmptyStanding();
-        greedy.ServeAll();
+        foreach (var one in order)
+        {
+            greedy.Serve(one);
+        }
+
         greedy.FillWithStock();
         return PlanBuilder.Build(tables, greedy.charges, greedy.chosen);
     }
+
+    private static List<int> Pressing(PlanTables tables) =>
+        [.. Enumerable.Range(0, tables.Orders.Length).OrderBy(o => tables.Orders[o].DueDay).ThenByDescending(o => tables.Orders[o].CentsPerDay)];
 
     /// <summary>A person's charges one after the other, each as early as it can be from its day on; orders are served from what is dried.</summary>
     public static (Plan Plan, IReadOnlyList<string> Left) Follow(PlanTables tables, IEnumerable<(int Kiln, int[] Stacks, int FromStep)> wanted)
@@ -61,14 +102,8 @@ internal sealed class GreedyPlan
             }
         }
 
-        greedy.ServeAll();
+        Pressing(tables).ForEach(greedy.Serve);
         return (PlanBuilder.Build(tables, greedy.charges, greedy.chosen), left);
-    }
-
-    private void ServeAll()
-    {
-        var pressing = Enumerable.Range(0, tables.Orders.Length).OrderBy(o => tables.Orders[o].DueDay).ThenByDescending(o => tables.Orders[o].CentsPerDay).ToList();
-        pressing.ForEach(Serve);
     }
 
     private void EmptyStanding()
