@@ -40,7 +40,7 @@ public static class LateReasons
         if (day > order.DueDay)
         {
             return new(id, [LateCause.NotDry], day < tables.Calendar.Days
-                ? FormattableString.Invariant($"its wood is not ready before {tables.Calendar.DateOf(day):yyyy-MM-dd}, whatever else is done")
+                ? FormattableString.Invariant($"its wood is not ready before {tables.Calendar.DateOf(day):d MMM yyyy}, whatever else is done")
                 : "its wood is not ready within the plan, whatever else is done");
         }
 
@@ -55,7 +55,7 @@ public static class LateReasons
         var alone = Alone(tables.Input, index);
         var days = alone > 0
             ? tries.Select(t => t.OthersKept ? Math.Min(late, late - alone + Alone(t.Input, index)) : late).ToList() // of the days it would be late with the yard to itself
-            : [.. tries.Select(t => DaysLate(t.Input, t.OthersKept, plan, outlook, index, limits, cancel))];
+            : [.. tries.Select(t => t.OthersKept ? DaysLate(t.Input, plan, outlook, index, limits, cancel) : alone)];
         var fewest = days.Min();
         var found = tries.Where((_, t) => days[t] == fewest && fewest < late).ToList();
         return found.Count > 0
@@ -71,16 +71,13 @@ public static class LateReasons
     }
 
     /// <summary>Fewest days late found for the order when one limit is lifted; as many as in the plan when none is found.</summary>
-    private static int DaysLate(PlanInput input, bool othersKept, Plan plan, PlanOutlook outlook, int index, SolverLimits limits, CancellationToken cancel)
+    private static int DaysLate(PlanInput input, Plan plan, PlanOutlook outlook, int index, SolverLimits limits, CancellationToken cancel)
     {
         var model = new YardModel(new PlanTables(input), limits.ChargesEachKiln, plan);
         model.Hint(plan);
         for (var o = 0; o < outlook.Orders.Count; o++)
         {
-            if (o == index || othersKept)
-            {
-                model.Model.Add(model.DaysLate[o] <= outlook.Orders[o].LateDays - (o == index ? 1 : 0));
-            }
+            model.Model.Add(model.DaysLate[o] <= outlook.Orders[o].LateDays - (o == index ? 1 : 0));
         }
 
         model.Model.Minimize(model.DaysLate[index]);

@@ -35,6 +35,7 @@ public static class YardSolver
         var model = new YardModel(tables, limits.ChargesEachKiln, best);
         LinearExpr[] levels = [model.Late, model.Risk, model.Cost];
         var score = PlanOutlook.Of(tables, best).Score;
+        better?.Invoke(new(best, score, new(LevelNames[0], score.LateCents, 0)));
         var settled = new List<PlanLevel>();
         var left = limits.Seconds;
         for (var level = 0; level < levels.Length; level++)

@@ -5,7 +5,11 @@ namespace Boardwright.Planning;
 internal static class AloneInYard
 {
     /// <summary>Days late, at least; counts an order that cannot be met as the scores do.</summary>
-    public static int DaysLate(PlanTables tables, OrderTable order, bool most)
+    public static int DaysLate(PlanTables tables, OrderTable order, bool most) =>
+        ReadyDay(tables, order, most) is { } day ? Math.Min(order.UnmetDays, Math.Max(0, day - order.DueDay)) : order.UnmetDays;
+
+    /// <summary>First day it could be ready; null when its wood does not suffice.</summary>
+    public static int? ReadyDay(PlanTables tables, OrderTable order, bool most)
     {
         var left = order.QuantityTenths;
         foreach (var (day, yield) in order.Wood.Select(wood => (Day: Ready(tables, order, wood, most), tables.Stacks[wood.Stack].YieldTenths)).Where(wood => wood.Day is not null).OrderBy(wood => wood.Day))
@@ -13,11 +17,11 @@ internal static class AloneInYard
             left -= yield;
             if (left <= 0)
             {
-                return Math.Min(order.UnmetDays, Math.Max(0, day!.Value - order.DueDay));
+                return day;
             }
         }
 
-        return order.UnmetDays;
+        return null;
     }
 
     private static int? Ready(PlanTables tables, OrderTable order, OrderWoodTable wood, bool most)

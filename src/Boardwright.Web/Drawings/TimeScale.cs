@@ -16,7 +16,7 @@ public readonly record struct TimeScale(DateTime From, DateTime To, double Left,
     public IEnumerable<(double X, double LabelAt, string Label)> Ticks()
     {
         var days = (To - From).TotalDays;
-        return days > 75 ? Months() : Every(Day >= 46 ? 1 : Day >= 25 && days < 21 ? 2 : Day >= 4.5 ? 7 : 14);
+        return days > 75 ? Months() : Every(Day >= 46 ? 1 : Day >= 25 && days < 21 ? 2 : Day >= 5.4 ? 7 : 14);
     }
 
     private IEnumerable<(double, double, string)> Months()

@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using Boardwright.Web.Api;
 using Boardwright.Web.Layout;
+using Boardwright.Web.Plans;
 using Boardwright.Web.Papers;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.UseCases;
@@ -29,6 +30,7 @@ public static class BoardwrightPages
         ArgumentNullException.ThrowIfNull(builder);
         builder.WebHost.UseStaticWebAssets();   // run from the build's folder, styles and fonts still lie in the source; published, this does nothing
         builder.Services.AddSingleton(book);
+        builder.Services.AddSingleton(new PlanDesk(book, TimeProvider.System));
         builder.Services.AddSingleton(new DemonstrationDays(book, demoFolder));
         builder.Services.AddHttpContextAccessor();
         builder.Services.AddRazorComponents();

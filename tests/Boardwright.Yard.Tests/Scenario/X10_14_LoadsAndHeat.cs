@@ -73,8 +73,8 @@ public sealed class X10_14_LoadsAndHeat
         var shop = new ShopHeat(Temperature.FromCelsius(yard.Setting("shop_heat_below")!.Value), yard.Setting("shop_heat")!.Value);
         var coldest = yard.Kilns.Values.SelectMany(kiln => kiln.Installed.HoldingHeat).Where(point => point.OutsideC == -14.0).Sum(point => point.HeatKw);
 
-        Assert.Equal(30.0, BoilerSheet.Capacity(yard, yard.Today));
-        Assert.Equal(kilowatts, BoilerSheet.Capacity(yard, yard.Today) - shop.KilowattsAt(Temperature.FromCelsius(outsideC)), 0.1);
+        Assert.Equal(30.0, BoilerSheet.DaysOf(yard, 1)[0].CapacityKw);
+        Assert.Equal(kilowatts, BoilerSheet.DaysOf(yard, 1)[0].CapacityKw - shop.KilowattsAt(Temperature.FromCelsius(outsideC)), 0.1);
         Assert.Equal(14.0, coldest, 0.1);
     }
 }

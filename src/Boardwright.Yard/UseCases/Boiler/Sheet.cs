@@ -1,64 +1,123 @@
+using System.Globalization;
+using Boardwright.Drying.Heat;
+using Boardwright.Planning;
+using Boardwright.Quantities;
 using Boardwright.Yard.Book;
-using Boardwright.Yard.Book.State;
+using Core = Boardwright.Drying.Heat;
 
 namespace Boardwright.Yard.UseCases;
 
-/// <summary>Heat of one day: what the boilers give, what the shop takes first, what the running kilns want.</summary>
-public sealed record HeatDay(DateOnly Date, double OutsideC, double CapacityKw, double ShopKw, double KilnsKw, bool Forecast)
+/// <summary>Heat of one day: what the boilers give, what the shop takes first, what the kilns want to stay warm.</summary>
+/// <param name="Balance">Heat wanted and there.</param>
+/// <param name="OutsideC">Outside mean.</param>
+/// <param name="Weather">Where that is known from: observed, forecast, usual for the season.</param>
+/// <param name="KilnsHoldKw">Each kiln on the boilers by name.</param>
+public sealed record HeatDay(Core.HeatDay Balance, double OutsideC, string Weather, IReadOnlyList<(string Kiln, double Kw)> KilnsHoldKw)
 {
-    public double SpareKw => CapacityKw - ShopKw;
+    public DateOnly Date => Balance.Day;
 
-    public double ShortKw => Math.Max(0.0, KilnsKw + ShopKw - CapacityKw);
+    public double CapacityKw => Balance.CapacityKilowatts;
+
+    public double ShopKw => Balance.ShopKilowatts;
+
+    public double KilnsKw => Balance.KilnKilowatts;
+
+    public double SpareKw => Balance.SpareKilowatts;
+
+    public double ShortKw => Balance.ShortKilowatts;
+
+    public bool Forecast => Weather != "observed";
 }
 
-/// <summary>Heat by day, from the weather and the state of boilers and kilns.</summary>
-public static class BoilerSheet
+/// <summary>The boiler page: heat by day, fuel, and what the figures rest on.</summary>
+/// <param name="ByDay">Heat by day.</param>
+/// <param name="Figures">The main figures, each with what it rests on.</param>
+/// <param name="MeanKw">Mean heat wanted over the days.</param>
+/// <param name="FuelLasts">Day the fuel counted is used up at that mean; null when nobody counted.</param>
+public sealed record BoilerSheet(IReadOnlyList<HeatDay> ByDay, IReadOnlyList<Traced> Figures, double MeanKw, DateOnly? FuelLasts)
 {
-    private const double ShopKwPerKelvin = 0.55;
-    private const double ShopBaseC = 16.0;
-
-    public static IReadOnlyList<HeatDay> Days(YardState state, int count)
+    /// <summary>Heat by day from today on. Kilns are taken to be hot, all of them: the cautious case.</summary>
+    public static IReadOnlyList<HeatDay> DaysOf(YardState state, int count, IReadOnlyList<Interruption>? without = null)
     {
         ArgumentNullException.ThrowIfNull(state);
-        var perKelvin = state.Setting("shop_heat") ?? ShopKwPerKelvin;
-        var baseC = state.Setting("shop_heat_below") ?? ShopBaseC;
+        var boilers = YardHeat.Boilers(state).Select(boiler => boiler with { Outages = [.. boiler.Outages, .. (without ?? []).Where(one => one.Equipment == boiler.Name).Select(one => (one.From, (DateOnly?)one.To.AddDays(1)))] }).ToList();
+        var shop = YardHeat.Shop(state);
+        var kilns = state.Kilns.Values.Select(kiln => (kiln.Name, Holding: YardHeat.Holding(kiln))).Where(kiln => kiln.Holding is not null).ToList();
         return [.. Enumerable.Range(0, count).Select(state.Today.AddDays).Select(day =>
         {
-            var weather = state.Weather.GetValueOrDefault(day);
-            var outside = weather?.MeanC ?? state.Normals.GetValueOrDefault(day.Month)?.MeanC ?? 0.0;
-            return new HeatDay(day, outside, Capacity(state, day), perKelvin * Math.Max(0.0, baseC - outside), Kilns(state, outside), weather is not { Observed: true });
+            var (celsius, weather) = YardHeat.Outside(state, day) ?? (0.0, "not known: taken as 0 °C");
+            var outside = Temperature.FromCelsius(celsius);
+            IReadOnlyList<(string, double)> hold = [.. kilns.Where(kiln => (without ?? []).All(one => one.Equipment != kiln.Name || day < one.From || day > one.To)).Select(kiln => (kiln.Name, kiln.Holding!.KilowattsAt(outside)))];
+            return new HeatDay(Core.HeatDay.Of([(day, outside, hold.Sum(kiln => kiln.Item2))], boilers, shop)[0], celsius, weather, hold);
         })];
     }
 
-    /// <summary>Boilers that are up, or whose likely return lies before the day.</summary>
-    public static double Capacity(YardState state, DateOnly day) =>
-        state.Boilers.Values.Where(boiler => boiler.Down is not { } down || down.BackExpectedOn is { } back && back <= day).Sum(boiler => boiler.Installed.SteadyOutputKw);
+    /// <summary>Days as the morning sheet asks for them.</summary>
+    public static IReadOnlyList<HeatDay> Days(YardState state, int count) => DaysOf(state, count);
 
-    private static double Kilns(YardState state, double outside) => state.Kilns.Values.Where(kiln => kiln.Installed.HeatAtWaterC is not null).Sum(kiln => Holding(kiln, outside));
-
-    // The holding heat seen last winter, straight between the outside temperatures it was noted at.
-    private static double Holding(Kiln kiln, double outside)
+    /// <summary>The sheet; refused for equipment the yard does not have.</summary>
+    public static Outcome<BoilerSheet> Of(YardState state, int count, IReadOnlyList<Interruption>? without = null)
     {
-        var points = kiln.Installed.HoldingHeat.OrderBy(point => point.OutsideC).ToList();
-        if (points.Count == 0)
+        ArgumentNullException.ThrowIfNull(state);
+        if ((without ?? []).FirstOrDefault(one => !state.Boilers.ContainsKey(one.Equipment) && !state.Kilns.ContainsKey(one.Equipment)) is { } unknown)
         {
-            return 0.0;
+            return new Refusal("equipment", unknown.Equipment, string.Join(", ", state.Boilers.Keys.Concat(state.Kilns.Keys)));
         }
 
-        if (outside <= points[0].OutsideC || points.Count == 1)
-        {
-            return points[0].HeatKw;
-        }
-
-        for (var index = 1; index < points.Count; index++)
-        {
-            if (outside <= points[index].OutsideC)
-            {
-                var share = (outside - points[index - 1].OutsideC) / (points[index].OutsideC - points[index - 1].OutsideC);
-                return points[index - 1].HeatKw + share * (points[index].HeatKw - points[index - 1].HeatKw);
-            }
-        }
-
-        return points[^1].HeatKw;
+        var days = DaysOf(state, count, without);
+        var mean = days.Average(day => day.ShopKw + day.KilnsKw);
+        var fuel = YardHeat.Fuel(state);
+        var lasts = fuel?.DaysAt(mean) is { } inDays ? DateOnly.FromDateTime(state.Fuel!.CountedAt).AddDays((int)inDays) : (DateOnly?)null;
+        return new BoilerSheet(days, [Today(state, days[0]), Worst(state, days), .. fuel is null || lasts is null ? Array.Empty<Traced>() : [Lasts(state, fuel, mean, lasts.Value, count)]], mean, lasts);
     }
+
+    private static Traced Today(YardState state, HeatDay day)
+    {
+        var shop = YardHeat.Shop(state);
+        return new("Left today", Number(day.SpareKw - day.KilnsKw), "kW", Words($"{day.CapacityKw:0} kW given, shop {day.ShopKw:0.0}, kilns {day.KilnsKw:0.0} at {day.OutsideC:0} °C"))
+        {
+            Method = "boiler-and-shop-heat",
+            Source = "the yard's own settings and what was noted of its kilns",
+            Inputs =
+            [
+                ("outside", Words($"{day.OutsideC:0.0} °C, {day.Weather}")),
+                .. YardHeat.Boilers(state).Select(boiler => (boiler.Name, Words($"{boiler.SteadyOutput.Kilowatts:0} kW{(boiler.RunsOn(day.Date) ? "" : ", down")}"))),
+                ("shop and house", Words($"{shop.KilowattsPerKelvin:0.##} kW for each kelvin below {shop.NeedsNoneAt.Celsius:0.#} °C")),
+                .. day.KilnsHoldKw.Select(kiln => ($"{kiln.Kiln} held hot", Words($"{kiln.Kw:0.0} kW"))),
+            ],
+        };
+    }
+
+    private static Traced Worst(YardState state, IReadOnlyList<HeatDay> days)
+    {
+        var worst = days.MinBy(day => day.SpareKw - day.KilnsKw)!;
+        var left = worst.SpareKw - worst.KilnsKw;
+        return new(left < 0.0 ? "Short at worst" : "Least left", Number(Math.Abs(left)), "kW", Words($"{worst.Date:ddd d MMM}, {worst.OutsideC:0} °C, {worst.Weather}"))
+        {
+            Method = "boiler-and-shop-heat",
+            Source = "the yard's own settings, its weather and what was noted of its kilns",
+            Inputs =
+            [
+                ("boilers", Words($"{worst.CapacityKw:0} kW")), ("shop and house", Words($"{worst.ShopKw:0.0} kW")), .. worst.KilnsHoldKw.Select(kiln => ($"{kiln.Kiln} held hot", Words($"{kiln.Kw:0.0} kW"))),
+                ("turning the shop down 1 K saves", Words($"{YardHeat.Shop(state).KilowattsPerKelvin:0.##} kW")),
+            ],
+        };
+    }
+
+    private static Traced Lasts(YardState state, FuelStock fuel, double mean, DateOnly lasts, int count) =>
+        new("Fuel lasts until", lasts.ToString("d MMM", CultureInfo.InvariantCulture), "", Words($"{fuel.Cords:0.#} cords counted {state.Fuel!.CountedAt:d MMM}, at a mean of {mean:0} kW"))
+        {
+            Method = "fuel",
+            Source = "count of the yard; heating value and share delivered are settings",
+            Inputs =
+            [
+                ("solid share of a cord", Words($"{fuel.SolidShare.Fraction:0.##}")), ("oven-dry per solid m³", Words($"{fuel.OvenDry.KilogramsPerCubicMetre:0} kg")),
+                ("heating value", Words($"{fuel.DryMegajoulesPerKilogram:0.0} MJ/kg oven-dry")), ("reaches the water", Words($"{fuel.Delivered.Percent:0} %")),
+                ("heat in the stack", Words($"{fuel.KilowattHours:#,0} kWh")), ("mean wanted", Words($"{mean:0.0} kW over {count} days, all kilns held hot")), ("days", Words($"{fuel.DaysAt(mean):0}")),
+            ],
+        };
+
+    private static string Number(double value) => value.ToString("0.0", CultureInfo.InvariantCulture);
+
+    private static string Words(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

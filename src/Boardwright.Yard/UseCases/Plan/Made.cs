@@ -56,8 +56,8 @@ public sealed record PlanMade(
     /// <summary>Chance out of ten that the order is ready on its day with enough wood.</summary>
     public int ChanceOfTen(int order) => (int)Math.Round(10.0 * Promises[order].OnTime * Enough[order], MidpointRounding.AwayFromZero);
 
-    /// <summary>Board feet the wood kept for an order yields beyond what it asks, likely; null when it is not met.</summary>
-    public double? SpareBf(int order) => Answer.Outlook.Orders[order].Met ? ServedBy(order).Sum(stack => Left(stack, order)) - Input.Orders[order].Quantity.Count : null;
+    /// <summary>Board feet the wood kept for an order yields beyond what it asks, likely; null when it is not met, and for whole slabs and a customer's own wood.</summary>
+    public double? SpareBf(int order) => Answer.Outlook.Orders[order].Met && SoldByFootage(order) ? ServedBy(order).Sum(stack => Left(stack, order)) - Input.Orders[order].Quantity.Count : null;
 
     /// <summary>The stacks that serve an order.</summary>
     public IReadOnlyList<string> ServedBy(int order) => [.. Answer.Plan.Servings.Where(serving => serving.Order == Input.Orders[order].Id && serving.Quantity.Count > 0.0).Select(serving => serving.Stack).Distinct()];
@@ -78,13 +78,15 @@ public sealed record PlanMade(
         return made with { Enough = [.. Enumerable.Range(0, input.Orders.Count).Select(made.EnoughFor)] };
     }
 
-    // Whole slabs and boules do not shrink away; board feet do.
+    // Whole slabs and boules do not shrink away, and of a customer's own wood all there is goes back; board feet sold do.
     private double EnoughFor(int order) => !Answer.Outlook.Orders[order].Met ? 0.0
-        : Yard.Lines[order].Asked.Unit is Book.Facts.OrderUnit.Slabs or Book.Facts.OrderUnit.Pieces ? 1.0
+        : !SoldByFootage(order) ? 1.0
         : new SplitNormal(
             ServedBy(order).Sum(stack => Left(stack, order) * Yard.Yields[stack].Low / Yard.Yields[stack].Likely),
             ServedBy(order).Sum(stack => Left(stack, order)),
             ServedBy(order).Sum(stack => Left(stack, order) * Yard.Yields[stack].High / Yard.Yields[stack].Likely)).AtLeast(Input.Orders[order].Quantity.Count);
+
+    private bool SoldByFootage(int order) => Yard.Lines[order].Asked is { CustomerWood: false, Unit: Book.Facts.OrderUnit.Bf or Book.Facts.OrderUnit.M3 };
 
     // What a stack yields, less what other orders take of it.
     private double Left(string stack, int order) =>

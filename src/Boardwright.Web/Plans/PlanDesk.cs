@@ -1,0 +1,111 @@
+using Boardwright.Planning;
+using Boardwright.Quantities;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.UseCases;
+
+namespace Boardwright.Web.Plans;
+
+/// <summary>What can be shown of a plan now.</summary>
+/// <param name="Best">The best plan so far, checked; null while forecasts are still being made.</param>
+/// <param name="Ended">The end of the search, or why there is no plan; null while it runs.</param>
+/// <param name="Ran">How long it has run.</param>
+public sealed record PlanView(PlanMade? Best, Outcome<PlanMade>? Ended, TimeSpan Ran)
+{
+    public bool IsRunning => Ended is null;
+}
+
+/// <summary>Makes the kiln plan beside the requests: begun when a page first asks, kept until the book changes, shown while it runs.</summary>
+/// <remarks>One search at a time, so that the pages stay quick. A write to the book or a new day ends the searches of the old state.</remarks>
+public sealed class PlanDesk(YardBook book, TimeProvider clock) : IDisposable
+{
+    private const int KeptMost = 12;
+    private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(300);
+
+    private readonly Lock gate = new();
+    private readonly SemaphoreSlim oneAtATime = new(1, 1);
+    private readonly Dictionary<(int Entries, DateOnly Today, string Without), Work> works = [];
+
+    /// <summary>The plan of the yard as it stands, without some equipment where that is asked.</summary>
+    public PlanView Look(IReadOnlyList<Interruption>? without = null)
+    {
+        var state = book.State;
+        var key = (state.Entries.Count, state.Today, string.Join(' ', without ?? []));
+        Work work;
+        lock (gate)
+        {
+            foreach (var old in works.Where(one => one.Key.Entries != key.Item1 || one.Key.Today != key.Today).ToList())
+            {
+                old.Value.Cancel();
+                works.Remove(old.Key);
+            }
+
+            if (!works.TryGetValue(key, out work!))
+            {
+                if (works.Count >= KeptMost && works.FirstOrDefault(one => one.Value.Task.IsCompleted) is { Value: not null } finished)
+                {
+                    works.Remove(finished.Key);
+                }
+
+                work = works[key] = new Work(clock.GetTimestamp());
+                work.Task = Task.Run(() => Make(state, without ?? [], work));
+            }
+        }
+
+        _ = work.Task.Wait(Patience);
+        return work.Task.IsCompletedSuccessfully ? new(Done(work.Task.Result) ?? work.Best, work.Task.Result, default)
+            : work.Task.IsFaulted ? throw new InvalidOperationException("The plan could not be made.", work.Task.Exception)
+            : new(work.Best, null, clock.GetElapsedTime(work.Since));
+    }
+
+    public void Dispose()
+    {
+        lock (gate)
+        {
+            foreach (var work in works.Values)
+            {
+                work.Cancel();
+            }
+
+            works.Clear();
+        }
+
+        oneAtATime.Dispose();
+    }
+
+    private async Task<Outcome<PlanMade>> Make(YardState state, IReadOnlyList<Interruption> without, Work work)
+    {
+        await oneAtATime.WaitAsync(work.Token).ConfigureAwait(false);
+        try
+        {
+            return PlanMade.Of(state, new PlanRequest(Without: without), better => work.Best = better, work.Token);
+        }
+        finally
+        {
+            oneAtATime.Release();
+        }
+    }
+
+    private static PlanMade? Done(Outcome<PlanMade> ended) => ended is Outcome<PlanMade>.Done(var made) ? made : null;
+
+    private sealed class Work(long since) : IDisposable
+    {
+        private readonly CancellationTokenSource cancel = new();
+        private volatile PlanMade? best;
+
+        public long Since { get; } = since;
+
+        public CancellationToken Token => cancel.Token;
+
+        public Task<Outcome<PlanMade>> Task { get; set; } = null!;
+
+        public PlanMade? Best
+        {
+            get => best;
+            set => best = value;
+        }
+
+        public void Cancel() => cancel.Cancel();
+
+        public void Dispose() => cancel.Dispose();
+    }
+}
