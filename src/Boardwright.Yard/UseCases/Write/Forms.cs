@@ -20,8 +20,16 @@ public sealed record YardForm(string Do, Duties For, IReadOnlyList<FormLink> Lin
     {
         ArgumentNullException.ThrowIfNull(state);
         var pours = state.Pours.Values.Where(pour => pour.DemouldedAt is null).ToList();
+        var running = state.Charges.Values.Where(charge => charge.IsRunning).ToList();
         return
         [
+            new("Weigh the samples of a charge", Duties.Kilns, [.. running.Where(charge => charge.SoundSamples.Any()).Select(charge => Of(charge, "weigh", $"last weighed {charge.SoundSamples.Max(sample => sample.Weighings[^1].At):d MMM HH:mm}"))]),
+            new("Read the air or the gauges of a charge", Duties.Kilns, [.. running.Select(charge => Of(charge, "air", charge.Gauges.Count > 0 ? $"last read {charge.Gauges[^1].At:d MMM HH:mm}" : "not read yet"))]),
+            new("Set a kiln", Duties.Kilns, [.. running.Where(charge => charge.Settings.Count > 0 || charge.Samples.Count > 0).Select(charge => Of(charge, "set", charge.Settings.Count > 0 ? $"set {charge.Settings[^1].At:d MMM HH:mm}" : "not set yet"))]),
+            new("Load a charge", Duties.Kilns, state.Kilns.Count == 0 ? [] : [.. state.PlannedCharges.Values.Where(planned => !state.Charges.ContainsKey(planned.Tag)).OrderBy(planned => planned.InOn).Take(3).Select(planned => new FormLink(planned.Tag, $"{planned.Kiln}, planned for {planned.InOn:d MMM}", $"/charges/new?plan={Uri.EscapeDataString(planned.Tag)}")), new FormLink("", "one that was not planned", "/charges/new")]),
+            new("Unload a charge", Duties.Kilns, [.. running.Select(charge => Of(charge, "unload", charge.ExpectedOutOn is { } day ? $"expected out {day:d MMM}" : "no day named"))]),
+            new("Build a stack", Duties.Kilns | Duties.Mill, state.Places.Count == 0 ? [] : [new("", "boards on stickers, and their card", "/stacks/new")]),
+            new("Move a stack", Duties.Kilns, [.. state.Stacks.Values.Where(stack => stack is { IsHere: true, Stage: not StackStage.InKiln }).Select(stack => new FormLink(stack.Tag, $"{(stack.Proven ? stack.Species.CommonName : "unproven")} {stack.Thickness}, at {stack.Place}", $"/stacks/{stack.Tag}/move"))]),
             new("Read the moisture of a stack", Duties.Kilns, [.. state.Stacks.Values.Where(stack => stack is { IsHere: true, Stage: not StackStage.InKiln }).OrderBy(stack => stack.Moisture?.At ?? DateTime.MinValue)
                 .Select(stack => new FormLink(stack.Tag, $"{(stack.Proven ? stack.Species.CommonName : "unproven")} {stack.Thickness}, {stack.Place}; {(stack.Moisture is { } read ? $"last read {read.At:d MMM}" : "never read")}", $"/stacks/{stack.Tag}/read"))]),
             new("Tally a pack", Duties.Hands | Duties.Mill, [new("", "a new pack", "/tally/new"), .. state.Packs.Values.Where(pack => pack.Shipment is null)
@@ -35,6 +43,8 @@ public sealed record YardForm(string Do, Duties For, IReadOnlyList<FormLink> Lin
             new("Correct an entry", Duties.All, [new("", "open the book at the entry; the old one stays, struck through", "/book")]),
         ];
     }
+
+    private static FormLink Of(Charge charge, string act, string words) => new(charge.Tag, $"{charge.Kiln}, {string.Join(", ", charge.Stacks)}; {words}", $"/charges/{charge.Tag}/{act}");
 
     private static FormLink Of(Pour pour, string act) => new(pour.Tag, $"{string.Join(", ", pour.Plan.Pieces.Select(piece => piece.Species).Distinct())}, {(pour.PouredAt is { } at ? $"poured {at:d MMM}" : $"pours {pour.PourOn:d MMM}")}", $"/pours/{pour.Tag}/{act}");
 }

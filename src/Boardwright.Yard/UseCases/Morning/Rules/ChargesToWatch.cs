@@ -1,4 +1,3 @@
-using Boardwright.Drying.Schedules;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.State;
@@ -22,13 +21,13 @@ internal static class ChargesToWatch
     {
         var last = DateOnly.FromDateTime(charge.SoundSamples.Max(sample => sample.Weighings[^1].At));
         var due = last.AddDays(UsualDays(charge)) <= state.Today;
-        var next = due ? null : Step(state, charge);
-        var (act, why, key) = due
-            ? ($"Weigh the {charge.SoundSamples.Count()} samples of {charge.Tag}, then see the setting.", $"Last weighed {last:ddd d MMM}; {SettingWords(charge)}.", $"Weigh {charge.Tag}")
-            : next is { } step
-                ? ($"Set {charge.Kiln} to {step.DryBulbFahrenheit:0} / {step.WetBulbFahrenheit:0} °F.", $"The wetter half of the samples has passed into the next step; {SettingWords(charge)}.", $"Set {charge.Kiln}")
-                : ($"Make the round of {charge.Kiln}: bulbs, fans, doors.", $"Samples were weighed {(last == state.Today ? "this morning" : $"on {last:ddd d MMM}")}, next on {last.AddDays(UsualDays(charge)):ddd d MMM}; {SettingWords(charge)}.", $"See {charge.Tag}");
-        return new(Rounds(state) ?? charge.Kiln, act, why, Wettest(charge), stake, Duties.Kilns, $"/charges/{charge.Tag}", key) { Charge = charge.Tag, Caution = LostWood(charge) };
+        var next = due ? null : Change(state, charge);
+        var (act, why, key, form) = due
+            ? ($"Weigh the {charge.SoundSamples.Count()} samples of {charge.Tag}, then see the setting.", $"Last weighed {last:ddd d MMM}; {SettingWords(charge)}.", $"Weigh {charge.Tag}", "weigh")
+            : next is { } change
+                ? ($"Set {charge.Kiln} to {change.Bulbs} °F.", $"{change.Why}; {SettingWords(charge)}.", $"Set {charge.Kiln}", "set")
+                : ($"Make the round of {charge.Kiln}: bulbs, fans, doors.", $"Samples were weighed {(last == state.Today ? "this morning" : $"on {last:ddd d MMM}")}, next on {last.AddDays(UsualDays(charge)):ddd d MMM}; {SettingWords(charge)}.", "Write the air", "air");
+        return new(Rounds(state) ?? charge.Kiln, act, why, Wettest(charge), stake, Duties.Kilns, $"/charges/{charge.Tag}/{form}", key) { Charge = charge.Tag, Caution = LostWood(charge) };
     }
 
     private static DayTask Gauge(YardState state, Charge charge, Stake stake)
@@ -40,7 +39,7 @@ internal static class ChargesToWatch
                 Source = $"loaded {charge.LoadedAt:d MMM yyyy}",
                 Inputs = [("stacks", string.Join(", ", charge.Stacks)), ("target", $"{charge.Target.Percent:0.#} %")],
             },
-            stake, Duties.Kilns, $"/charges/{charge.Tag}", $"Read {charge.Kiln}") { Charge = charge.Tag };
+            stake, Duties.Kilns, $"/charges/{charge.Tag}/air", $"Read {charge.Kiln}") { Charge = charge.Tag };
     }
 
     // As this charge has been weighed so far: the middle gap between weighings; every day at first.
@@ -51,22 +50,18 @@ internal static class ChargesToWatch
         return gaps.Count == 0 ? 1 : Math.Max(1, gaps[gaps.Count / 2]);
     }
 
-    /// <summary>Mean of the wetter half of the samples: what the schedule's step goes by.</summary>
-    private static MoistureContent Controlling(Charge charge)
-    {
-        var wet = charge.SoundSamples.Select(sample => sample.Moisture.Fraction).OrderDescending().ToList();
-        return MoistureContent.FromFraction(wet.Take((wet.Count + 1) / 2).Average());
-    }
-
-    /// <summary>The step that should hold, when it is not what is set; null when the setting was made after the last weighing or agrees.</summary>
-    private static KilnStep? Step(YardState state, Charge charge)
+    /// <summary>The air to set now, when it is not what is set: the schedule's step, or the finish; null when the setting was made after the last weighing or agrees.</summary>
+    private static (string Bulbs, string Why)? Change(YardState state, Charge charge)
     {
         var weighed = charge.SoundSamples.Max(sample => sample.Weighings[^1].At);
-        if (charge.Settings.Count == 0 || charge.Settings[^1].At >= weighed || state.Stacks.GetValueOrDefault(charge.Stacks[0]) is not { } stack || !state.Kilns.TryGetValue(charge.Kiln, out var kiln)
-            || KilnSchedule.For(stack.Species, stack.Thickness.Length) is not Outcome<KilnSchedule>.Done(var schedule))
+        if (charge.Settings.Count == 0 || charge.Settings[^1].At >= weighed || ChargeRun.Of(state, charge, weighed) is not Outcome<ChargeRun>.Done(var run))
             return null;
-        var step = schedule.LimitedTo(Temperature.FromCelsius(kiln.Installed.DryBulbMaxC)).StepAt(Controlling(charge));
-        return Math.Abs(step.DryBulbFahrenheit - charge.Settings[^1].DryBulb.Fahrenheit) > SameSettingF ? step : null;
+        if (run.Next.IsDue)
+            return (ChargeFigures.Bulbs(run.Next.DryBulb, run.Next.WetBulb), $"{ChargeFigures.ChangeWords(run.Next)}: {run.Next.Calls} is there");
+        var step = run.Schedule.Steps[run.StepNow];
+        return Math.Abs(step.DryBulbFahrenheit - run.Set.DryBulb.Fahrenheit) > SameSettingF
+            ? (ChargeFigures.Bulbs(step.DryBulb, step.AirFloored90.WetBulb!.Value), "The wettest half of the samples has passed into another step of the schedule")
+            : null;
     }
 
     private static string SettingWords(Charge charge) => charge.Settings.Count == 0 ? "no setting written"

@@ -26,7 +26,7 @@ internal static class KilnsToLoad
                     Source = "room of thicker boards on 3/4 in stickers, (t/(t+0.75)) / (1/1.75)",
                     Inputs = [.. stacks.Select(stack => (stack.Tag, $"{stack.Footage.Count:#,0} bf {stack.Thickness} = {KilnRoom.AsFourQuarter(stack.Footage, stack.Thickness).Count:#,0} bf of 4/4"))],
                 },
-                new(margin, 1, "a day of the kiln standing empty, at the kiln-day margin"), Duties.Kilns, "/season", "See the season");
+                new(margin, 1, "a day of the kiln standing empty, at the kiln-day margin"), Duties.Kilns, $"/charges/new?plan={Uri.EscapeDataString(planned.Tag)}", $"Load {planned.Kiln}");
         }
     }
 
