@@ -7,7 +7,7 @@ using Boardwright.Yard.Book.State;
 namespace Boardwright.Yard.UseCases;
 
 /// <summary>What a board foot of a stack sells for once dry, from the house's own prices.</summary>
-internal static class WoodWorth
+public static class WoodWorth
 {
     // Board feet in a cubic metre of nominal footage.
     private const double BfPerCubicMetre = 1.0 / 0.002359737;

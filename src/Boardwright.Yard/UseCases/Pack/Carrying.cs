@@ -13,6 +13,9 @@ public static class Carrying
     public static int People(Mass piece, Mass liftAlone, Mass carryEach) =>
         piece.Kilograms <= liftAlone.Kilograms ? 1 : 2 * (int)Math.Ceiling(piece.Kilograms / carryEach.Kilograms / 2.0);
 
+    /// <summary>Trips that carry a load.</summary>
+    public static int Trips(Mass load, Mass payload) => (int)Math.Ceiling(load.Kilograms / payload.Kilograms);
+
     /// <summary>In words.</summary>
     public static string Words(int people) => people > HandsMax ? "forks" : people == 1 ? "one person" : $"{people} people";
 }

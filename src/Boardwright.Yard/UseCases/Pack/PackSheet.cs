@@ -32,10 +32,6 @@ public sealed record PackSheet(
     Pack Pack, string Title, string Under, IReadOnlyList<PackCount> Counts, IReadOnlyList<TallyDifference> Differences, PackDrying Drying, IReadOnlyList<Traced> Figures,
     string NextDo, string NextWhy)
 {
-    // Insects die at a core of 56 C held for 30 minutes: Wood Handbook, insect kill.
-    private static readonly Temperature TreatedCore = Temperature.FromCelsius(56.0);
-    private static readonly Elapsed TreatedFor = Elapsed.FromMinutes(30.0);
-
     /// <summary>The count that holds, if one does.</summary>
     public PackCount? Agreed => Counts.FirstOrDefault(count => count.Holds);
 
@@ -95,7 +91,7 @@ public sealed record PackSheet(
         var stack = From(state, pack);
         var charge = stack.Charges.LastOrDefault() is { } name ? state.Charges[name] : null;
         var (low, high, basis) = MoistureOf(stack, charge);
-        var treatment = stack.Charges.SelectMany(c => state.Charges[c].Treatments.Select(t => (Charge: c, Treatment: t))).LastOrDefault(t => t.Treatment.Core >= TreatedCore && t.Treatment.Held >= TreatedFor);
+        var treatment = stack.Charges.SelectMany(c => state.Charges[c].Treatments.Select(t => (Charge: c, Treatment: t))).LastOrDefault(t => HeatTreatmentRule.IsMet(t.Treatment));
         var treated = !pack.Proven ? null : treatment.Treatment is not null ? true : charge is null ? false : (bool?)null;
         var proof = treatment.Treatment is { } held
             ? string.Create(CultureInfo.InvariantCulture, $"core {held.Core.Celsius:0} °C for {held.Held.Minutes:0} min in {treatment.Charge}, {held.At:d MMM yyyy}; a record, not an official mark")

@@ -94,9 +94,9 @@ public static class PackWrite
         return Next("P-", state.Packs.Keys);
     }
 
-    private static string NextShipment(YardState state) => Next("SH-", state.Shipments.Keys);
+    internal static string NextShipment(YardState state) => Next("SH-", state.Shipments.Keys);
 
-    private static string Next(string prefix, IEnumerable<string> used) =>
+    internal static string Next(string prefix, IEnumerable<string> used) =>
         prefix + (used.Where(tag => tag.StartsWith(prefix, StringComparison.Ordinal)).Select(tag => int.TryParse(tag[prefix.Length..], CultureInfo.InvariantCulture, out var number) ? number : 0).DefaultIfEmpty(0).Max() + 1)
             .ToString("000", CultureInfo.InvariantCulture);
 
