@@ -13,7 +13,7 @@ public sealed partial class SeasonTests
     private static readonly string[] Places =
     [
         "/", "/logs", "/stacks", "/charges", "/season", "/tally", "/promises", "/pours", "/boiler", "/yard", "/find", "/write", "/day", "/book", "/tally/new",
-        "/stacks/S-07", "/stacks/S-16", "/charges/C-61", "/tally/P-118", "/promises/O-301", "/promises/O-303", "/history/S-07", "/history/S-10", "/history/L-021", "/pours/T-1",
+        "/stacks/S-07", "/stacks/S-16", "/charges/C-61", "/tally/P-118", "/promises/O-301", "/promises/O-303", "/promises/O-310/ship", "/promises/new", "/history/S-07", "/history/S-10", "/history/L-021", "/pours/T-1",
     ];
 
     [Fact]

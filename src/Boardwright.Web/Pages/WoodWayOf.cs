@@ -21,7 +21,7 @@ internal static class WoodWayOf
         if (level.Count > 1 || level[0].Step.Form == WoodForm.Log)
             return $"{Words(level[0].Step.Form, level.Count)}, {bf}{(level[0].Step.Form == WoodForm.Log ? " sawn" : "")}";
         var moisture = level[0].Step.Moisture is { } mc ? string.Create(CultureInfo.InvariantCulture, $", {mc.Percent:0.0} %") : "";
-        return $"{level[0].Step.Tag} {level[0].Words}, {bf}{moisture}";
+        return $"{level[0].Step.Tag} {(level[0].Step.Form == WoodForm.Shipped ? "left" : level[0].Words)}, {bf}{moisture}";
     }
 
     private static string Words(WoodForm form, int count) => form switch

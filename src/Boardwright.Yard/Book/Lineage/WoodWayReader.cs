@@ -125,6 +125,7 @@ internal sealed class WoodWayReader(YardState state)
             Moisture = fact.McPct is { } mc ? MoistureContent.FromPercent(mc) : null,
             MoistureBasis = fact.McPct is null ? null : "as written at loading",
             Note = state.Orders[fact.Order].Customer,
+            Species = packs.Select(pack => pack.Species).Concat(fact.Stacks.Select(part => state.Stacks[part.Stack].Species)).Distinct().ToList() is [var only] ? only : null,
         });
         foreach (var pack in packs)
         {

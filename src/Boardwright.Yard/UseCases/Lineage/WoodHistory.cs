@@ -170,5 +170,6 @@ internal sealed class HistoryMaker(YardState state, WoodWay way, WoodCost cost, 
         _ => $"/stacks/{step.Tag}",
     };
 
-    private static string Number(double value) => value.ToString("#,0", CultureInfo.InvariantCulture);
+    // Below ten board feet a tenth still counts.
+    private static string Number(double value) => value.ToString(value is > 0.05 and < 9.95 ? "0.0" : "#,0", CultureInfo.InvariantCulture);
 }
