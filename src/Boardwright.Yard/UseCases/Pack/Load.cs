@@ -25,6 +25,9 @@ public sealed record LoadPart(string Tag, bool IsPack, string Words, double Bf, 
 /// <param name="Cautions">What does not agree with what was asked.</param>
 public sealed record LoadSheet(Order Order, OrderPosition Line, double Left, IReadOnlyList<LoadPart> Parts, double? Kilograms, int? Trips, IReadOnlyList<string> Cautions)
 {
+    /// <summary>True when something may leave now.</summary>
+    public bool MayLeave => Parts.Any(part => part.MayNot is null) || Line.Asked.Unit == OrderUnit.M3Loose;
+
     /// <summary>The load of an order line.</summary>
     public static Outcome<LoadSheet> Of(YardState state, string order, int line)
     {
@@ -70,7 +73,7 @@ public sealed record LoadSheet(Order Order, OrderPosition Line, double Left, IRe
 
     private static IEnumerable<string> Cautioned(YardState state, OrderLine asked, List<LoadPart> parts)
     {
-        foreach (var stack in parts.Select(part => state.Stacks[part.IsPack ? state.Packs[part.Tag].Stack : part.Tag]).Distinct())
+        foreach (var stack in parts.Where(part => part.MayNot is null).Select(part => state.Stacks[part.IsPack ? state.Packs[part.Tag].Stack : part.Tag]).Distinct())
         {
             var mean = stack.Moisture?.Mean?.Percent;
             if (asked.McLowPct is { } low && asked.McHighPct is { } high && !(mean >= low && mean <= high))
