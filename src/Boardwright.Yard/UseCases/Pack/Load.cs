@@ -93,12 +93,12 @@ public sealed record LoadSheet(Order Order, OrderPosition Line, double Left, IRe
 /// <param name="Packs">Tags of the packs that go.</param>
 /// <param name="StackBf">Board feet of stacks by tag, as typed; empty for none.</param>
 /// <param name="Quantity">For goods that are not counted in board feet: slabs, pieces, loose m3.</param>
-public sealed record LoadTyped(IReadOnlyList<string> Packs, IReadOnlyDictionary<string, string> StackBf, string? Quantity, string? Carrier, string? By);
+public sealed record ShipTyped(IReadOnlyList<string> Packs, IReadOnlyDictionary<string, string> StackBf, string? Quantity, string? Carrier, string? By);
 
 /// <summary>Writes that a load left.</summary>
 public static class LoadWrite
 {
-    public static Outcome<IReadOnlyList<Entry>> Left(YardBook book, string order, int line, LoadTyped load, PostedKey key)
+    public static Outcome<IReadOnlyList<Entry>> Left(YardBook book, string order, int line, ShipTyped load, PostedKey key)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(load);
@@ -126,7 +126,7 @@ public static class LoadWrite
         return 0.0;
     }
 
-    private static double? Kilograms(LoadSheet sheet, LoadTyped load, List<StackShare> shares)
+    private static double? Kilograms(LoadSheet sheet, ShipTyped load, List<StackShare> shares)
     {
         var parts = sheet.Parts.Where(part => part.IsPack ? load.Packs.Contains(part.Tag) : shares.Exists(share => share.Stack == part.Tag)).ToList();
         return parts.Count > 0 && parts.TrueForAll(part => part.KgPerBf is not null)
@@ -134,7 +134,7 @@ public static class LoadWrite
             : null;
     }
 
-    private static double? Moisture(YardState state, LoadTyped load, List<StackShare> shares)
+    private static double? Moisture(YardState state, ShipTyped load, List<StackShare> shares)
     {
         var means = load.Packs.Where(state.Packs.ContainsKey).Select(tag => state.Packs[tag].Stack).Concat(shares.Select(share => share.Stack)).Distinct()
             .Select(tag => state.Stacks.GetValueOrDefault(tag)?.Moisture?.Mean?.Percent).ToList();
