@@ -15,8 +15,32 @@ internal static class StackFigures
 
     public static IReadOnlyList<Traced> Of(YardState state, Stack stack, StackForecast? drying)
     {
-        List<Traced?> figures = [LastRead(state, stack), Likely(drying), Ready(drying), Outdoor(state, stack), Dry(state, stack), Weight(stack, drying)];
+        List<Traced?> figures = [ByCharge(state, stack), LastRead(state, stack), Likely(drying), Ready(drying), Outdoor(state, stack), Dry(state, stack), Weight(stack, drying)];
         return [.. figures.OfType<Traced>()];
+    }
+
+    // In a kiln its samples or its condensate know better than the last reading in the yard.
+    private static Traced? ByCharge(YardState state, Stack stack)
+    {
+        if (stack.Charge is not { } tag || !state.Charges.TryGetValue(tag, out var charge))
+            return null;
+        if (charge.SampleMean is { } mean)
+        {
+            return new("Mean of its samples", Text(mean.Percent, "0.0"), "%", $"{charge.SoundSamples.Count()} samples of {tag}, {Text(charge.Target.Percent, "0.#")} wanted")
+            {
+                Method = "moisture-content",
+                Source = "calculated dry weight from two sections a sample (Wengert, Drying Oak Lumber, step 3B)",
+                Inputs = [.. charge.SoundSamples.Select(sample => ($"sample {sample.Name}", Text(sample.Moisture.Percent, "0.0") + " %"))],
+            };
+        }
+
+        return ChargeVacuum.Of(state, charge) is Outcome<ChargeVacuum>.Done({ ByCondensate: { } now, CaughtL: { } litres } run)
+            ? new("By condensate", Text(now.Percent, "0.0"), "%", $"all of {tag}: {Text(litres, "0.#")} L caught from {Text(run.From.Percent, "0.#")} %")
+            {
+                Method = "vacuum-drying",
+                Source = "water caught over oven-dry wood; 95 % of it taken to be caught (C)",
+            }
+            : null;
     }
 
     private static Traced? LastRead(YardState state, Stack stack)
