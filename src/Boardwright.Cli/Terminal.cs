@@ -77,6 +77,12 @@ public sealed class Terminal(TextReader input, TextWriter output, TextWriter err
         {
             [] => Fail(ExitCode.Refused, CommandLine.Unknown(words).ToString()),
             [var only] => Show(() => Help.Command(only, output)),
+            [{ Verb: "" } alone, .. var others] => Show(() =>
+            {
+                Help.Command(alone, output);
+                output.WriteLine();
+                Help.Noun(words[0], others, output);
+            }),
             _ => Show(() => Help.Noun(words[0], ofNoun, output)),
         };
     }

@@ -94,11 +94,42 @@ public static class SqliteBook
 internal sealed class SqliteDialect : BookDialect
 {
     private const int ConstraintFailed = 19;
+    private const int AttemptsMax = 600;
+    private const int AttemptMilliseconds = 50;
 
     public override bool IsTaken(DbException fault) => fault is SqliteException { SqliteErrorCode: ConstraintFailed };
 
     public override IEnumerable<string> Integrity(BookContext context) =>
         context.Database.SqlQueryRaw<string>("SELECT integrity_check AS \"Value\" FROM pragma_integrity_check").AsEnumerable().Where(line => line != "ok").Select(line => $"SQLite: {line}");
+
+    // A program killed while it makes the tables leaves its row in the migrations' lock, and every later one would wait for it for ever.
+    // The lock of a file ends with the program that holds it: whoever has that one may clear the other.
+    public override IDisposable? Alone(BookContext context)
+    {
+        var path = ((SqliteConnection)context.Database.GetDbConnection()).DataSource;
+        var alone = Locked(path + ".making");
+        if (context.Database.SqlQueryRaw<int>("SELECT count(*) AS \"Value\" FROM sqlite_master WHERE name = '__EFMigrationsLock'").AsEnumerable().Single() > 0)
+            context.Database.ExecuteSqlRaw("DELETE FROM \"__EFMigrationsLock\"");
+
+        // Otherwise set only with a new file, by a program that may have been killed before it came to that.
+        context.Database.ExecuteSqlRaw("PRAGMA journal_mode=WAL");
+        return alone;
+    }
+
+    private static FileStream Locked(string path)
+    {
+        for (var attempt = 1; ; attempt++)
+        {
+            try
+            {
+                return new(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
+            }
+            catch (IOException) when (attempt < AttemptsMax)
+            {
+                Thread.Sleep(AttemptMilliseconds);
+            }
+        }
+    }
 
     // A copy of the file beside it, so that a migration can be taken back by hand.
     public override void BeforeMigrating(BookContext context, string migration)

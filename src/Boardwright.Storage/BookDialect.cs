@@ -11,6 +11,9 @@ public abstract class BookDialect
     /// <summary>Faults the database finds in its own files, in words.</summary>
     public abstract IEnumerable<string> Integrity(BookContext context);
 
+    /// <summary>Keeps other programs from changing the tables of this book until it is disposed of, and clears what a killed one left.</summary>
+    public virtual IDisposable? Alone(BookContext context) => null;
+
     /// <summary>Called before the tables of an existing book are changed.</summary>
     public virtual void BeforeMigrating(BookContext context, string migration)
     {

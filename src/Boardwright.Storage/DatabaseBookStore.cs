@@ -18,11 +18,16 @@ public sealed class DatabaseBookStore : IBookStore
     {
         (this.options, this.dialect) = (options, dialect);
         using var context = Open();
-        var pending = context.Database.GetPendingMigrations().ToList();
-        if (pending.Count > 0)
+        if (context.Database.GetPendingMigrations().Any())
         {
-            dialect.BeforeMigrating(context, pending[^1]);
-            context.Database.Migrate();
+            using var alone = dialect.Alone(context);
+
+            // Another program may have done it meanwhile.
+            if (context.Database.GetPendingMigrations().LastOrDefault() is { } pending)
+            {
+                dialect.BeforeMigrating(context, pending);
+                context.Database.Migrate();
+            }
         }
 
         // A program built without its migrations would make no table and say nothing.

@@ -73,6 +73,18 @@ public sealed class FaultTests
         }
     }
 
+    [Fact]
+    public void Lock_left_by_a_program_killed_while_it_made_the_tables_is_cleared()
+    {
+        using var database = new TestDatabase("sqlite");
+        database.Execute("CREATE TABLE \"__EFMigrationsLock\" (\"Id\" INTEGER NOT NULL CONSTRAINT \"PK___EFMigrationsLock\" PRIMARY KEY, \"Timestamp\" TEXT NOT NULL)");
+        database.Execute("INSERT INTO \"__EFMigrationsLock\" VALUES (1, '2026-11-02 07:00:00+00:00')");
+
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(database.Book().Write([TestDatabase.Note("first")]));
+
+        Assert.Empty(database.Open().Verify());
+    }
+
     // Started as "dotnet PROGRAM.dll" the process is dotnet itself and needs the program named; started as a program of its own it needs nothing.
     private static IEnumerable<string> ThisProgram =>
         Path.GetFileNameWithoutExtension(Environment.ProcessPath) == "dotnet" ? [typeof(FaultTests).Assembly.Location] : [];

@@ -17,6 +17,13 @@ public static class BookJson
     /// <summary>A fact on one line, its kind first.</summary>
     public static string Line(Fact fact) => JsonSerializer.Serialize(fact, Options);
 
+    /// <summary>A fact's kind, as its line names it.</summary>
+    public static string Kind(Fact fact)
+    {
+        using var line = JsonDocument.Parse(Line(fact));
+        return line.RootElement.GetProperty("kind").GetString()!;
+    }
+
     /// <summary>Reads an entry.</summary>
     /// <exception cref="JsonException">Not an entry.</exception>
     public static Entry ReadEntry(string line) => JsonSerializer.Deserialize<Entry>(line, Options) ?? throw new JsonException("An entry is not null.");

@@ -5,9 +5,6 @@ public static class NotYet
 {
     private static readonly Dictionary<string, string> Promised = new(StringComparer.Ordinal)
     {
-        ["log saw"] = "the cutting plan of a log",
-        ["plan"] = "the plan of the kilns",
-        ["plan batching"] = "a batch-scheduling instance through the planner",
         ["board grade"] = "the grade of a board from its defects",
     };
 

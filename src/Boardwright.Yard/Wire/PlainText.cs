@@ -84,12 +84,11 @@ public static class PlainText
         return unit.Length == 0 ? label : $"{label}, {unit}";
     }
 
-    private static string WithUnit(JsonNode? value, string unit) => value is null || unit.Length == 0 ? Value(value) : $"{Value(value)} {unit}";
+    private static string WithUnit(JsonNode? value, string unit) => value is JsonArray { Count: 0 } ? "none" : value is null || unit.Length == 0 ? Value(value) : $"{Value(value)} {unit}";
 
     private static string Value(JsonNode? value) => value switch
     {
         null => "-",
-        JsonArray { Count: 0 } => "none",
         JsonArray list => string.Join(", ", list.Select(Value)),
         _ => value.GetValueKind() switch
         {

@@ -13,8 +13,12 @@ namespace Boardwright.Yard.Book.Tables;
 public sealed class TableRow(CsvRow row, ICollection<Refusal> refusals)
 {
     private readonly Dictionary<string, string> typed = new(StringComparer.Ordinal);
+    private readonly HashSet<string> asked = new(StringComparer.Ordinal);
 
     public int Line => row.Line;
+
+    /// <summary>Columns that were looked for, whether they are there or not.</summary>
+    public IReadOnlyCollection<string> Asked => asked;
 
     public IReadOnlyDictionary<string, string>? Typed => typed.Count > 0 ? typed : null;
 
@@ -23,15 +27,15 @@ public sealed class TableRow(CsvRow row, ICollection<Refusal> refusals)
 
     public string Text(string column) => TextOrNull(column) ?? Refuse(column, "nothing", "a text", "");
 
-    public string? TextOrNull(string column) => row.Text(column) is { Length: > 0 } text ? text : null;
+    public string? TextOrNull(string column) => Field(column) is { Length: > 0 } text ? text : null;
 
-    public IReadOnlyList<string> List(string column) => row.Text(column).Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+    public IReadOnlyList<string> List(string column) => Field(column).Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
-    public bool Yes(string column) => row.Text(column).ToUpperInvariant() switch
+    public bool Yes(string column) => Field(column).ToUpperInvariant() switch
     {
         "" or "NO" or "FALSE" => false,
         "YES" or "TRUE" => true,
-        _ => Refuse(column, row.Text(column), "yes or no", false),
+        _ => Refuse(column, Field(column), "yes or no", false),
     };
 
     public double Number(string column) => NumberOrNull(column) ?? Refuse(column, "nothing", "a number", 0.0);
@@ -55,7 +59,7 @@ public sealed class TableRow(CsvRow row, ICollection<Refusal> refusals)
 
     /// <summary>A day and hour; the given hour where only a day stands.</summary>
     public DateTime At(string column, int hour = 12) => TextOrNull(column) is not { } text ? Refuse(column, "nothing", "a date and time", default(DateTime))
-        : DateTime.TryParseExact(text, "yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var at) ? at
+        : DateTime.TryParseExact(text, ["yyyy-MM-dd HH:mm", "yyyy-MM-dd HH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var at) ? at
         : DateOnly.TryParseExact(text, "yyyy-MM-dd", out var day) ? day.ToDateTime(new(hour, 0))
         : Refuse(column, text, "a date and time as 2026-11-02 10:15, or a date", default(DateTime));
 
@@ -64,9 +68,9 @@ public sealed class TableRow(CsvRow row, ICollection<Refusal> refusals)
 
     /// <summary>A word of a list, written with blanks or underscores.</summary>
     public T Word<T>(string column)
-        where T : struct, Enum => Enum.TryParse<T>(row.Text(column).Replace("_", "", StringComparison.Ordinal).Replace(" ", "", StringComparison.Ordinal), ignoreCase: true, out var word) && Enum.IsDefined(word)
+        where T : struct, Enum => Enum.TryParse<T>(Field(column).Replace("_", "", StringComparison.Ordinal).Replace(" ", "", StringComparison.Ordinal), ignoreCase: true, out var word) && Enum.IsDefined(word)
             ? word
-            : Refuse(column, row.Text(column), string.Join(", ", Enum.GetNames<T>().Select(System.Text.Json.JsonNamingPolicy.SnakeCaseLower.ConvertName)), default(T));
+            : Refuse(column, Field(column), string.Join(", ", Enum.GetNames<T>().Select(System.Text.Json.JsonNamingPolicy.SnakeCaseLower.ConvertName)), default(T));
 
     public double Mm(string name, string? fact = null) => MmOrNull(name, fact) ?? Missing(name, "mm, cm, in, m or ft");
 
@@ -82,14 +86,24 @@ public sealed class TableRow(CsvRow row, ICollection<Refusal> refusals)
 
     public double G(string name, string? fact = null) => Sized(name, fact, Read.Mass, "g kg lb") is { } mass ? mass.Grams : Missing(name, "g, kg or lb");
 
-    public int Quarters(string column) => Take(Read.NominalThickness(row.Where(column), row.Text(column)), column, row.Text(column)).Quarters;
+    public int Quarters(string column) => Take(Read.NominalThickness(row.Where(column), Field(column)), column, Field(column)).Quarters;
 
     public int? QuartersOrNull(string column) => TextOrNull(column) is null ? null : Quarters(column);
+
+    /// <summary>The id of the entry a row was exported from; null for a row that has none.</summary>
+    public Guid? EntryId() => TextOrNull("entry_id") is not { } text ? null
+        : Guid.TryParseExact(text, "D", out var id) ? id : Refuse("entry_id", text, "an id as export writes it, or nothing for a new row", (Guid?)null);
 
     public T Refuse<T>(string column, string given, string accepted, T instead)
     {
         refusals.Add(new(row.Where(column), given, accepted));
         return instead;
+    }
+
+    private string Field(string column)
+    {
+        asked.Add(column);
+        return row.Text(column);
     }
 
     private double Missing(string name, string units) => Refuse(name, "nothing", $"a size, in a column that ends in its unit ({units}) or with the unit beside it", 0.0);

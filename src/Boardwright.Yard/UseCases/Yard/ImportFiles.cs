@@ -1,0 +1,56 @@
+using System.Text;
+using Boardwright.Quantities;
+using Boardwright.Yard.Book.Tables;
+using Boardwright.Yard.Commands;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>The files of an import: tables by name, and the whole log of an exported book where it lies beside them.</summary>
+/// <param name="Folder">Where they are.</param>
+/// <param name="Tables">Names and texts of the tables.</param>
+/// <param name="Log">The whole log, if there is one.</param>
+public sealed record ImportFiles(string Folder, IReadOnlyList<(string Name, string Text)> Tables, string? Log)
+{
+    /// <summary>The files of a folder, or one file; refused when there is none.</summary>
+    public static Outcome<ImportFiles> Of(string path)
+    {
+        if (File.Exists(path))
+            return new ImportFiles(Path.GetDirectoryName(path) ?? "", [(path, File.ReadAllText(path))], null);
+        if (!Directory.Exists(path))
+            return new Refusal("FOLDER|FILE", path, "a folder or file that exists");
+
+        var tables = Directory.EnumerateFiles(path, "*.csv").Order(StringComparer.Ordinal).Select(file => (file, File.ReadAllText(file))).ToList();
+        var log = Path.Combine(path, Import.LogFile);
+        return tables.Count == 0 && !File.Exists(log)
+            ? new Refusal("FOLDER|FILE", path, "a folder with at least one table (.csv)")
+            : new ImportFiles(path, tables, File.Exists(log) ? File.ReadAllText(log) : null);
+    }
+
+    /// <summary>Writes the rows kept out, with why, into a folder beside the tables, each under the name of its table; gives that folder.</summary>
+    public string PutAside(string folder, CheckedTables found)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        var target = Path.Combine(Folder, folder);
+        Directory.CreateDirectory(target);
+        foreach (var file in found.RefusedLines.GroupBy(row => row.File))
+        {
+            var text = Tables.Single(table => Path.GetFileName(table.Name) == file.Key).Text;
+            if (CsvTable.Read(file.Key, text) is not Outcome<CsvTable>.Done(var table))
+                continue;
+
+            var lines = file.Select(row => row.Line).ToHashSet();
+            var rows = new StringBuilder(CsvText.Line([.. table.Columns, "#why"]));
+            foreach (var row in table.Rows.Where(row => lines.Contains(row.Line)))
+                rows.Append(CsvText.Line([.. table.Columns.Select(row.Text), Why(found, file.Key, row.Line)]));
+            File.WriteAllText(Path.Combine(target, file.Key), rows.ToString());
+        }
+
+        return target;
+    }
+
+    private static string Why(CheckedTables found, string file, int line)
+    {
+        var here = $"{file}, line {line}, ";
+        return string.Join("; ", found.Refused.Where(fault => fault.What.StartsWith(here, StringComparison.Ordinal)).Select(fault => (fault with { What = fault.What[here.Length..] }).ToString()));
+    }
+}
