@@ -117,7 +117,7 @@ public static class EntryCorrect
         value.GetValueKind() == JsonValueKind.Number && value.GetValue<double>() is var number ? number.ToString(Math.Abs(number) < 1000.0 ? "0.####" : "0.##", CultureInfo.InvariantCulture) : value.ToString();
 
     // A bare figure is in the unit shown; with a unit of its own it is turned into that.
-    private static Outcome<double> Figure(EntryField field, string given) => !given.Any(char.IsLetter) ? Read.Number(field.Label, given.TrimEnd('%', ' ')) : field.Unit switch
+    internal static Outcome<double> Figure(EntryField field, string given) => !given.Any(char.IsLetter) ? Read.Number(field.Label, given.TrimEnd('%', ' ')) : field.Unit switch
     {
         "°C" => Read.Temperature(field.Label, given).Then<double>(value => value.Celsius),
         "mm" => Read.Length(field.Label, given).Then<double>(value => value.Millimetres),
