@@ -40,7 +40,7 @@ public static class Serve
         using var app = builder.Build();
         app.MapBoardwrightPages();
         app.Start();
-        _ = Task.Run(() => StackList.Of(book.State));   // so that the first page of stacks need not wait for twenty-five forecasts
+        _ = Task.Run(() => (MorningSheet.For(book.State, null), StackList.Of(book.State)));   // so that the first sheet and the first page of stacks need not wait for forecasts
         var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
         output.WriteLine($"Boardwright is at {address}  (Ctrl+C ends it; the book is in {Place(options)})");
         output.Flush();

@@ -183,6 +183,35 @@ public sealed class SheetTests
     }
 
     [Fact]
+    public void A_dry_charge_is_pulled_and_not_set_any_more()
+    {
+        var sheet = MorningSheet.For(DemonstrationBook.On(new(2026, 11, 10)), null);
+
+        Assert.Contains(sheet.Tasks, task => task.Do == "Check whether D-41 may come out.");
+        Assert.DoesNotContain(sheet.Tasks, task => task.Do.StartsWith("Set K2", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void One_line_about_an_order_is_enough_and_its_change_is_asked_about()
+    {
+        var office = MorningSheet.For(DemonstrationBook.On(new(2026, 11, 10)), "Oda");
+
+        Assert.DoesNotContain(office.Tasks, task => task.Do.StartsWith("Get northern red oak", StringComparison.Ordinal));
+        Assert.Contains("700 bf", Assert.Single(office.Tasks, task => task.Do.Contains("a change is asked for", StringComparison.Ordinal)).Why, StringComparison.Ordinal);
+        Assert.DoesNotContain(office.Tasks, task => task.Do.Contains("S-26", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Class_day_is_poured_and_the_nights_are_read()
+    {
+        var before = MorningSheet.For(DemonstrationBook.On(new(2026, 11, 27)), "Wren");
+        var after = MorningSheet.For(DemonstrationBook.On(new(2026, 11, 29)), "Wren");
+
+        Assert.Contains(before.Tasks, task => task.Do.StartsWith("Prepare the moulds", StringComparison.Ordinal));
+        Assert.Contains(after.Tasks, task => task.Path == "/pours/shop");
+    }
+
+    [Fact]
     public void A_day_off_ahead_is_planned_round()
     {
         var sheet = MorningSheet.For(DemonstrationBook.On(new(2026, 11, 20)), "Wren");

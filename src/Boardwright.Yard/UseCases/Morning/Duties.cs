@@ -38,7 +38,7 @@ public static partial class Roles
     private static readonly (string Word, Duties Duty)[] Words =
     [
         ("owner", Duties.Office), ("office", Duties.Office), ("selling", Duties.Office), ("price", Duties.Office), ("sales", Duties.Office),
-        ("sawyer", Duties.Mill), ("mill hand", Duties.Mill), ("log", Duties.Mill),
+        ("sawyer", Duties.Mill), ("sawing", Duties.Mill), ("logs", Duties.Mill),
         ("kiln", Duties.Kilns), ("yard", Duties.Kilns), ("boiler", Duties.Kilns), ("stack", Duties.Kilns),
         ("planer", Duties.Planer), ("dressing", Duties.Planer),
         ("cast", Duties.Casting), ("class", Duties.Casting), ("resin", Duties.Casting),
@@ -48,7 +48,8 @@ public static partial class Roles
     public static Duties Of(PersonNamed person)
     {
         ArgumentNullException.ThrowIfNull(person);
-        var found = Words.Where(word => person.Role.Contains(word.Word, StringComparison.OrdinalIgnoreCase)).Aggregate(Duties.None, (all, word) => all | word.Duty);
+        var said = person.Role.Split([' ', ',', ';', ':', '.', '/'], StringSplitOptions.RemoveEmptyEntries);
+        var found = Words.Where(word => said.Any(one => one.StartsWith(word.Word, StringComparison.OrdinalIgnoreCase))).Aggregate(Duties.None, (all, word) => all | word.Duty);
         return found == Duties.None ? Duties.Hands : found;
     }
 

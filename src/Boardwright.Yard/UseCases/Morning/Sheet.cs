@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
 
@@ -26,6 +27,9 @@ public sealed record MorningSheet(string? Person, IReadOnlyList<SheetPerson> Peo
         ResinShort.Of, PoursToMind.Of, WoodNotForPours.Of, SoftCastings.Of, DaysOff.Of,
     ];
 
+    // A yard's state never changes, so its tasks are worked out once: a kiln forecast among them takes a moment.
+    private static readonly ConditionalWeakTable<YardState, Lazy<IReadOnlyList<DayTask>>> Worked = [];
+
     /// <summary>The sheet of a day.</summary>
     /// <param name="state">The yard.</param>
     /// <param name="person">A name of the book; null or unknown for everybody.</param>
@@ -33,7 +37,8 @@ public sealed record MorningSheet(string? Person, IReadOnlyList<SheetPerson> Peo
     {
         ArgumentNullException.ThrowIfNull(state);
         var who = person is not null ? state.People.GetValueOrDefault(person) : null;
-        var tasks = Rules.SelectMany(rule => rule(state)).Where(task => who is null || Concerns(state, task, who)).OrderByDescending(task => task.Stake.PerDay).ThenBy(task => task.At, StringComparer.Ordinal);
+        var tasks = Worked.GetValue(state, static yard => new(() => [.. Rules.AsParallel().AsOrdered().SelectMany(rule => rule(yard)).OrderByDescending(task => task.Stake.PerDay).ThenBy(task => task.At, StringComparer.Ordinal)])).Value
+            .Where(task => who is null || Concerns(state, task, who));
         return new(who?.Person, [.. state.People.Values.Select(one => new SheetPerson(one.Person, FirstHour(state, one))).OrderBy(one => one.From ?? TimeOnly.MaxValue).ThenBy(one => one.Name, StringComparer.Ordinal)], Words(state, who), [.. tasks]);
     }
 

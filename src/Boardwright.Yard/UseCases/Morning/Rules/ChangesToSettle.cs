@@ -14,7 +14,7 @@ internal static class ChangesToSettle
             foreach (var line in order.Lines.Where(line => line.ChangeAsked is not null))
             {
                 var asked = line.ChangeAsked!;
-                yield return new(order.Tag, $"Answer {order.Customer}: a change is asked for.", $"{asked.Why} Nothing changes until it is settled.",
+                yield return new(order.Tag, $"Answer {order.Customer}: a change is asked for.", $"{Sentence(asked.Why ?? "No reason is written")} Nothing changes until it is settled.",
                     new("Asked now", asked.Quantity is { } more ? $"{more:#,0.#}" : $"{asked.DueOn:d MMM}", asked.Quantity is null ? "" : WoodWorth.UnitWords(line.Asked.Unit), $"was {(asked.Quantity is null ? $"{line.Asked.DueOn:d MMM}" : WoodWorth.Words(line.Asked))}") { Source = $"{order.Customer}" },
                     new(WoodWorth.Of(state, line.Asked)?.Money ?? order.LatePerDayMoney, 2, "the order"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}");
             }
@@ -29,4 +29,6 @@ internal static class ChangesToSettle
                 complaint.Fact.Charge is { } charge ? $"/charges/{charge}" : complaint.Fact.Order is { } order ? $"/promises/{order}" : "/promises", about is null ? "See the promises" : $"Open {about}");
         }
     }
+
+    private static string Sentence(string text) => $"{char.ToUpperInvariant(text[0])}{text[1..]}{(text.EndsWith('.') ? "" : ".")}";
 }

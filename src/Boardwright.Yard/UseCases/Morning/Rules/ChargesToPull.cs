@@ -9,7 +9,7 @@ internal static class ChargesToPull
     {
         foreach (var charge in state.Charges.Values.Where(charge => charge.IsRunning))
         {
-            var dry = charge.Wettest is { } wettest && wettest.Moisture <= charge.Target;
+            var dry = IsDry(charge);
             if (!dry && !(charge.ExpectedOutOn is { } due && due <= state.Today))
                 continue;
 
@@ -23,4 +23,7 @@ internal static class ChargesToPull
                 new(margin, 1, $"{state.Setting("kiln_day_margin") ?? 0.0:0} for 1,000 bf a day of kiln"), Duties.Kilns, $"/charges/{charge.Tag}", $"See {charge.Tag}") { Charge = charge.Tag };
         }
     }
+
+    /// <summary>Even the wettest sample is at the target.</summary>
+    internal static bool IsDry(Book.State.Charge charge) => charge.Wettest is { } wettest && wettest.Moisture <= charge.Target;
 }

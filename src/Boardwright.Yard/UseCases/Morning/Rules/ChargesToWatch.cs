@@ -9,7 +9,7 @@ internal static class ChargesToWatch
 {
     private const double SameSettingF = 1.5;
 
-    public static IEnumerable<DayTask> Of(YardState state) => state.Charges.Values.Where(charge => charge.IsRunning).Select(charge =>
+    public static IEnumerable<DayTask> Of(YardState state) => state.Charges.Values.Where(charge => charge.IsRunning && !ChargesToPull.IsDry(charge)).Select(charge =>
     {
         var worth = WoodWorth.Of(state, charge);
         var share = SheetSettings.UnwatchedShare(state);

@@ -9,8 +9,12 @@ internal static class OrdersDue
 
     public static IEnumerable<DayTask> Of(YardState state)
     {
+        // What another rule says of an order says more than that it is due.
+        var said = PromisesAtRisk.Of(state).Concat(ReadyToShip.Of(state)).Select(task => task.Path).ToHashSet(StringComparer.Ordinal);
         foreach (var order in state.Orders.Values.Where(order => order.IsOpen && order.DueOn.DayNumber - state.Today.DayNumber <= WeekDays))
         {
+            if (order.DueOn >= state.Today && said.Contains($"/promises/{order.Tag}"))
+                continue;
             var line = order.Lines.First(line => !line.IsFilled).Asked;
             var left = line.DueOn.DayNumber - state.Today.DayNumber;
             var ready = line.Stacks.Count > 0 && line.Stacks.All(tag => state.Stacks.GetValueOrDefault(tag)?.Stage is Book.State.StackStage.KilnDried or Book.State.StackStage.Dressed) || order.Packs.Count > 0;

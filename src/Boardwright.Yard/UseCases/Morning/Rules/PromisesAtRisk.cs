@@ -8,6 +8,9 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>Promises whose wood may not be enough once dry, or whose charge comes out after the day.</summary>
 internal static class PromisesAtRisk
 {
+    // Air dried: wetter wood does not come out with the rest of the order. Common practice.
+    private const double CoverPercentMost = 25.0;
+
     public static IEnumerable<DayTask> Of(YardState state)
     {
         foreach (var order in state.Orders.Values.Where(order => order.IsOpen))
@@ -85,7 +88,7 @@ internal static class PromisesAtRisk
 
     private static Stack? Cover(YardState state, OrderLine line) =>
         line.Stacks.Select(tag => state.Stacks.GetValueOrDefault(tag)).OfType<Stack>().FirstOrDefault() is { } first
-            ? state.Stacks.Values.Where(stack => stack is { IsHere: true, ReservedFor: null, NeverKiln: false, Proven: true } && stack.Species.CommonName == first.Species.CommonName && stack.Thickness == first.Thickness && stack.Owner == first.Owner && !line.Stacks.Contains(stack.Tag))
+            ? state.Stacks.Values.Where(stack => stack is { IsHere: true, ReservedFor: null, NeverKiln: false, Proven: true } && stack.Moisture?.Mean is { Percent: <= CoverPercentMost } && stack.Species.CommonName == first.Species.CommonName && stack.Thickness == first.Thickness && stack.Owner == first.Owner && !line.Stacks.Contains(stack.Tag))
                 .OrderByDescending(stack => stack.Footage.Count).FirstOrDefault()
             : null;
 
