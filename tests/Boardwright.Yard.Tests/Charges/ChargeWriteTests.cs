@@ -222,6 +222,41 @@ public sealed class ChargeWriteTests
         Assert.Equal("D-44", ChargeLoad.NextTag(book.State, "K2"));
     }
 
+    [Fact]
+    public void Charge_just_loaded_asks_for_its_first_setting_then_for_samples_then_runs_by_them()
+    {
+        var book = DemonstrationBook.Open();
+        Done(ChargeLoad.Write(book, new("D-41", "K2", ["S-07", "S-01", "S-05"], "7", "Pell"), PostedKey.None));
+
+        var loaded = Sheet(book);
+        Assert.StartsWith("Set ", loaded.Next.Do, StringComparison.Ordinal);
+        var run = Assert.IsType<Outcome<ChargeRun>.Done>(loaded.Run).Value;
+        // The wettest stack, S-05, was read at 15.8 %; by footage the mean of 15.0, 15.2 and 15.8 is 15.1.
+        Assert.Equal(15.8, run.Controlling.Percent, 0.01);
+        Assert.Equal(15.15, run.Mean.Percent, 0.05);
+        Assert.False(run.BySamples);
+
+        Done(ChargeSet.Write(book, "D-41", new($"{run.Next.DryBulb.Fahrenheit:0}", $"{run.Next.WetBulb.Fahrenheit:0}", null, "Pell"), PostedKey.None));
+        Assert.StartsWith("Cut the samples", Sheet(book).Next.Do, StringComparison.Ordinal);
+
+        Done(ChargeSample.Write(book, "D-41", new("1", "S-07", "119.9", "96.3", "122.5", "98.5", "3540", "Pell"), PostedKey.None));
+        var sampled = Assert.IsType<Outcome<ChargeRun>.Done>(Sheet(book).Run).Value;
+        Assert.True(sampled.BySamples);
+        //
+        Assert.Equal(24.44, sampled.Mean.Percent, 0.02);
+        Assert.Equal(2844.8, book.State.Charges["D-41"].Samples[0].CalculatedDry.Grams, 0.3);
+
+        ChargeSheet Sheet(YardBook one) => Done(ChargeSheet.Of(one.State, "D-41", one.Now));
+    }
+
+    [Theory]
+    [InlineData("S-10", "118.6", "", "3412", "Dry first section")]
+    [InlineData("S-07", "118.6", "95.8", "3412", "Stack")]
+    [InlineData("S-10", "95.8", "118.6", "3412", "Dry first section")]
+    [InlineData("S-10", "118.6", "95.8", "much", "Sample when cut")]
+    public void Bad_sample_is_refused(string stack, string wet, string dry, string weight, string what) =>
+        Assert.Equal(what, Refused(ChargeSample.Write(DemonstrationBook.Open(), "C-61", new("7", stack, wet, dry, "", "", weight, "Pell"), PostedKey.None))[0].What);
+
     private static Dictionary<string, string?> Next(YardBook book) => SampleRow.Of(book.State.Charges["C-61"], book.Now).Where(row => !row.Sample.Retired)
         .ToDictionary(row => row.Sample.Name, row => (string?)((row.LowG + row.HighG) / 2.0).ToString("0", System.Globalization.CultureInfo.InvariantCulture));
 

@@ -32,9 +32,13 @@ public sealed record ChargeChange(ChangeKind Kind, Temperature DryBulb, Temperat
     public string Calls => Kind switch { ChangeKind.NextStep => "the wettest half", ChangeKind.Equalize => "the driest sample", _ => "the wettest sample" };
 
     internal static ChargeChange Of(
-        Charge charge, KilnSchedule schedule, MoistureContent controlling, MoistureContent mean, Setting set, DateTime weighed, Outcome<KilnForecast> forecast)
+        MoistureContent target, KilnSchedule schedule, MoistureContent controlling, MoistureContent mean, MoistureContent driest, MoistureContent wettest, Setting? set, DateTime weighed,
+        Outcome<KilnForecast> forecast)
     {
         var now = schedule.StepAt(controlling);
+        if (set is null)
+            return new(ChangeKind.NextStep, now.DryBulb, now.AirFloored90.WetBulb!.Value, controlling, now.AirFloored90.Emc!.Value, weighed, true);
+
         var next = schedule.Steps.SkipWhile(step => step != now).Skip(1).FirstOrDefault();
         if (next is not null)
         {
@@ -42,12 +46,11 @@ public sealed record ChargeChange(ChangeKind Kind, Temperature DryBulb, Temperat
             return new(ChangeKind.NextStep, next.DryBulb, next.AirFloored90.WetBulb!.Value, now.Above, next.AirFloored90.Emc!.Value, Due(Lower(mean, controlling, now.Above)), false);
         }
 
-        var finish = KilnFinish.For(charge.Target, FinishRule.Ah188) is Outcome<KilnFinish>.Done(var found) ? found : null;
-        var (driest, wettest) = (charge.Driest!.Moisture, charge.Wettest!.Moisture);
-        var equalized = finish is not null && set.At > charge.LoadedAt && driest <= finish.EqualizeFromDriest && wettest <= finish.EqualizeUntilWettest;
+        var finish = KilnFinish.For(target, FinishRule.Ah188) is Outcome<KilnFinish>.Done(var found) ? found : null;
+        var equalized = finish is not null && driest <= finish.EqualizeFromDriest && wettest <= finish.EqualizeUntilWettest;
         var (kind, emc, at, from) = equalized
             ? (ChangeKind.Condition, finish!.ConditionEmc, finish.EqualizeUntilWettest, wettest)
-            : (ChangeKind.Equalize, finish?.EqualizeEmc ?? charge.Target, finish?.EqualizeFromDriest ?? charge.Target, driest);
+            : (ChangeKind.Equalize, finish?.EqualizeEmc ?? target, finish?.EqualizeFromDriest ?? target, driest);
         return new(kind, set.DryBulb, KilnFinish.WetBulbFor(set.DryBulb, emc) ?? set.WetBulb, at, emc, from <= at ? weighed : Due(Lower(mean, from, at)), from <= at);
 
         DateTime? Due(MoistureContent atMean) =>

@@ -61,10 +61,11 @@ internal static class ChargeFigures
             return null;
 
         var next = run.Next;
-        var same = Math.Abs(next.DryBulb.Fahrenheit - run.Set.DryBulb.Fahrenheit) < 1.0 && Math.Abs(next.WetBulb.Fahrenheit - run.Set.WetBulb.Fahrenheit) < 1.0;
-        var what = next.Kind switch { ChangeKind.NextStep => "next step", ChangeKind.Equalize => $"equalize at {Percent(next.Emc)}", _ => $"condition at {Percent(next.Emc)}" };
+        var was = run.Set is not { } set ? "" : Math.Abs(next.DryBulb.Fahrenheit - set.DryBulb.Fahrenheit) < 1.0 && Math.Abs(next.WetBulb.Fahrenheit - set.WetBulb.Fahrenheit) < 1.0
+            ? ". As it is set now" : $"; was {Bulbs(set.DryBulb, set.WetBulb)}";
+        var what = next.Kind switch { ChangeKind.NextStep => run.Set is null ? "the first setting" : "next step", ChangeKind.Equalize => $"equalize at {Percent(next.Emc)}", _ => $"condition at {Percent(next.Emc)}" };
         var when = next.IsDue ? "due now" : next.DueAt is { } due ? $"about {DayWords.Of(due.Day(), state.Today)}" : "when it is there";
-        return new("Set next", Bulbs(next.DryBulb, next.WetBulb), "°F", $"{when}: {what}, when {next.Calls} is at {Number(next.At.Percent, "0.#")} %{(same ? ". As it is set now" : $"; was {Bulbs(run.Set.DryBulb, run.Set.WetBulb)}")}")
+        return new("Set next", Bulbs(next.DryBulb, next.WetBulb), "°F", $"{when}: {what}, when {(run.BySamples ? next.Calls : "the wood")} is at {Number(next.At.Percent, "0.#")} %{was}")
         {
             Method = next.Kind == ChangeKind.NextStep ? "kiln-schedule" : "equalize-and-condition",
             Source = next.Kind == ChangeKind.NextStep ? $"{run.Schedule.Code}: {run.Schedule.Source} (mark {run.Schedule.Mark})" : "Dry Kiln Operator’s Manual (1991), ch. 7 (M)",
@@ -83,6 +84,15 @@ internal static class ChargeFigures
     {
         if (run is null)
             return null;
+
+        if (!run.BySamples)
+        {
+            return new("Wettest stack", Number(run.Controlling.Percent, "0.0"), "%", $"as read before loading, mean {Number(run.Mean.Percent, "0.0")}; no sample is cut yet")
+            {
+                Method = "kiln-schedule",
+                Source = "readings in the yard; samples take their place",
+            };
+        }
 
         var half = charge.SoundSamples.OrderByDescending(sample => sample.Moisture.Fraction).Take((charge.SoundSamples.Count() + 1) / 2).Select(sample => sample.Name).Order(StringComparer.Ordinal);
         return new("Wettest half", Number(run.Controlling.Percent, "0.0"), "%", $"samples {string.Join(", ", half)}; this mean sets the step. Weighed {run.WeighedAt.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}")
@@ -135,7 +145,7 @@ internal static class ChargeFigures
             Source = $"{forecast.Origin} (mark {forecast.Mark})",
             Inputs =
             [
-                ("from", $"mean {Number(charge.SampleMean!.Value.Percent, "0.0")} % on {run.WeighedAt.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}"),
+                ("from", $"mean {Number(run.Mean.Percent, "0.0")} % {(run.BySamples ? "of samples" : "as read before loading")} on {run.WeighedAt.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}"),
                 ("hours, early to late", $"{Number(forecast.HoursP10, "0")}, {Number(forecast.HoursP50, "0")}, {Number(forecast.HoursP90, "0")}"),
                 ("its own rate", rate is null ? "not learned: as its wood usually dries" : $"{Number(rate.Factor, "0.00")} times its wood’s, from the samples so far"),
                 ("air", "as set now, later steps as listed"),

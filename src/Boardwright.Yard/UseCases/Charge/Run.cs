@@ -13,13 +13,20 @@ public sealed record ChargeRun
     /// <summary>The gentlest schedule of its woods, in this kiln.</summary>
     public required KilnSchedule Schedule { get; init; }
 
-    /// <summary>Mean of the wettest half of the samples.</summary>
+    /// <summary>Mean of the wettest half of the samples; before one is cut, the wettest stack as it was read.</summary>
     public required MoistureContent Controlling { get; init; }
+
+    /// <summary>Mean of the samples; before one is cut, of the stacks by their footage.</summary>
+    public required MoistureContent Mean { get; init; }
+
+    /// <summary>True when samples tell; false when the readings before loading stand in for them.</summary>
+    public required bool BySamples { get; init; }
 
     /// <summary>The step now in force, from 0.</summary>
     public required int StepNow { get; init; }
 
-    public required Setting Set { get; init; }
+    /// <summary>What is set; null before the first setting is written.</summary>
+    public Setting? Set { get; init; }
 
     /// <summary>The setting before; null for the first.</summary>
     public Setting? Was { get; init; }
@@ -56,28 +63,27 @@ public sealed record ChargeRun
         return Forecast is Outcome<KilnForecast>.Done(var found) ? WeighedAt.AddHours(hours(found)) : null;
     }
 
-    /// <summary>The run of a charge with samples in a kiln that dries with air.</summary>
-    /// <returns>The run; no answer for a vacuum kiln, without samples or settings, or where no schedule is listed for its wood.</returns>
+    /// <summary>The run of a charge in a kiln that dries with air.</summary>
+    /// <returns>The run; no answer for a vacuum kiln, without samples or readings, or where no schedule is listed for its wood.</returns>
     public static Outcome<ChargeRun> Of(YardState state, Charge charge, DateTime now)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(charge);
         if (state.Kilns[charge.Kiln].Installed is not { Type: not Book.Facts.KilnType.RadioFrequencyVacuum } kiln)
             return new Outcome<ChargeRun>.NoAnswer("No schedule of air: this kiln dries under vacuum.");
-        if (charge.SampleMean is not { } mean)
-            return new Outcome<ChargeRun>.NoAnswer("No sample board is on record: nothing says how wet it is now.");
-        if (charge.Settings.Count == 0)
-            return new Outcome<ChargeRun>.NoAnswer("No setting of the controller is on record.");
+        if ((charge.SampleMean ?? ReadMean(state, charge)) is not { } mean)
+            return new Outcome<ChargeRun>.NoAnswer("No sample board and no reading is on record: nothing says how wet it is now.");
 
+        var bySamples = charge.SampleMean is not null;
         var woods = Woods(state, charge);
         var limit = new KilnEquipment(charge.Kiln, Temperature.FromCelsius(kiln.DryBulbMaxC));
         return All(woods.Select(wood => KilnSchedule.For(wood.Species, wood.Thickness))).Then<ChargeRun>(listed =>
         {
             var schedule = KilnSchedule.Shared(listed).LimitedTo(limit.DryBulbMax);
-            var controlling = SampleTrend.WettestHalf([.. charge.SoundSamples.Select(sample => sample.Moisture)])!.Value;
-            var set = charge.Settings[^1];
+            var controlling = SampleTrend.WettestHalf([.. charge.SoundSamples.Select(sample => sample.Moisture)]) ?? Read(state, charge).Max(stack => stack.Moisture);
+            var set = charge.Settings.LastOrDefault();
             var slowest = woods.MaxBy(wood => wood.Thickness.Metres);
-            var rate = Learned(charge, slowest, mean);
+            var rate = bySamples ? Learned(charge, slowest, mean) : new Outcome<KilnRate>.NoAnswer("No sample tells how fast it dries.");
             var forecast = KilnDrying.Forecast(new KilnDryingInput
             {
                 Species = slowest.Species,
@@ -85,19 +91,22 @@ public sealed record ChargeRun
                 From = mean,
                 To = charge.Target,
                 Kiln = limit,
-                Schedule = schedule.Holding(set.DryBulb, set.WetBulb, controlling),
+                Schedule = set is null ? schedule : schedule.Holding(set.DryBulb, set.WetBulb, controlling),
                 Rate = (rate as Outcome<KilnRate>.Done)?.Value,
             });
-            var weighed = charge.SoundSamples.Max(sample => sample.Weighings[^1].At);
+            var weighed = bySamples ? charge.SoundSamples.Max(sample => sample.Weighings[^1].At) : charge.LoadedAt;
+            var (driest, wettest) = bySamples ? (charge.Driest!.Moisture, charge.Wettest!.Moisture) : (Read(state, charge).Min(stack => stack.Moisture), controlling);
             return new ChargeRun
             {
                 Schedule = schedule,
                 Controlling = controlling,
+                Mean = mean,
+                BySamples = bySamples,
                 StepNow = schedule.Steps.ToList().IndexOf(schedule.StepAt(controlling)),
                 Set = set,
                 Was = charge.Settings.Count > 1 ? charge.Settings[^2] : null,
-                EmcSet = EmcOf(set.DryBulb, set.WetBulb),
-                Next = ChargeChange.Of(charge, schedule, controlling, mean, set, weighed, forecast),
+                EmcSet = set is null ? null : EmcOf(set.DryBulb, set.WetBulb),
+                Next = ChargeChange.Of(charge.Target, schedule, controlling, mean, driest, wettest, set, weighed, forecast),
                 Rate = rate,
                 Forecast = forecast,
                 WeighedAt = weighed,
@@ -118,6 +127,15 @@ public sealed record ChargeRun
         ArgumentNullException.ThrowIfNull(charge);
         return [.. charge.Stacks.Select(tag => state.Stacks[tag]).Select(stack => (stack.Species, stack.SawnThickness ?? stack.Thickness.Length)).Distinct()];
     }
+
+    private static MoistureContent? ReadMean(YardState state, Charge charge)
+    {
+        var read = Read(state, charge);
+        return read.Count == 0 ? null : MoistureContent.FromFraction(read.Sum(stack => stack.Bf * stack.Moisture.Fraction) / read.Sum(stack => stack.Bf));
+    }
+
+    private static List<(double Bf, MoistureContent Moisture)> Read(YardState state, Charge charge) =>
+        [.. charge.Stacks.Select(tag => state.Stacks[tag]).Where(stack => stack.Moisture?.Mean is not null).Select(stack => (Math.Max(stack.Footage.Count, 1.0), stack.Moisture!.Mean!.Value))];
 
     // The air held from the loading to the last weighing; before the first setting nothing dried.
     private static Outcome<KilnRate> Learned(Charge charge, (Species Species, Length Thickness) wood, MoistureContent mean)

@@ -90,11 +90,13 @@ public sealed record ChargeSheet
         var days = charge.SoundSamples.Any() ? state.Today.DayNumber - charge.SoundSamples.Max(sample => sample.Weighings[^1].At).Day().DayNumber : int.MaxValue;
         return run switch
         {
+            { Set: null } => new($"Set {ChargeFigures.Bulbs(run.Next.DryBulb, run.Next.WetBulb)} °F.", $"{run.Schedule.Code} for wood at {Text(run.Controlling.Percent)} %; no setting is on record yet.", "Write the setting", $"/charges/{charge.Tag}/set"),
+            { BySamples: false } => new("Cut the samples.", "Nothing tells how it dries; the readings before loading stand in.", "Write a sample", $"/charges/{charge.Tag}/sample"),
             { Next: { IsDue: true, Kind: ChangeKind.NextStep or ChangeKind.Equalize } change } => new($"Set {ChargeFigures.Bulbs(change.DryBulb, change.WetBulb)} °F.", $"{Capital(change.Calls)} is at {Text(change.At.Percent)} %.", "Write the setting", $"/charges/{charge.Tag}/set"),
             not null when charge.SampleMean <= charge.Target && charge.Wettest!.Moisture <= charge.Target => new("Test for stress, then unload.", "Driest and wettest are at the moisture wanted.", "Unload it", $"/charges/{charge.Tag}/unload"),
             not null when days >= 1 => new($"Weigh the {charge.SoundSamples.Count()} samples.", $"They were weighed {(days == 1 ? "yesterday" : $"{days} days ago")}.", "Write the weights", $"/charges/{charge.Tag}/weigh"),
             not null => new(
-                $"Leave it at {ChargeFigures.Bulbs(run.Set.DryBulb, run.Set.WetBulb)} °F, weigh again tomorrow.",
+                $"Leave it at {ChargeFigures.Bulbs(run.Set!.DryBulb, run.Set.WetBulb)} °F, weigh again tomorrow.",
                 $"{ChargeFigures.ChangeWords(run.Next)} when {run.Next.Calls} is at {Text(run.Next.At.Percent)} %{(run.Next.DueAt is { } due ? $": about {DayWords.Of(due.Day(), state.Today)}" : "")}.",
                 "Write the weights", $"/charges/{charge.Tag}/weigh"),
             _ => new("Read the gauge and write it down.", "No samples can be weighed inside.", "Write the air", $"/charges/{charge.Tag}/air"),

@@ -59,7 +59,7 @@ internal static class ChargesToWatch
         if (run.Next.IsDue)
             return (ChargeFigures.Bulbs(run.Next.DryBulb, run.Next.WetBulb), $"{ChargeFigures.ChangeWords(run.Next)}: {run.Next.Calls} is there");
         var step = run.Schedule.Steps[run.StepNow];
-        return Math.Abs(step.DryBulbFahrenheit - run.Set.DryBulb.Fahrenheit) > SameSettingF
+        return run.Set is { } set && Math.Abs(step.DryBulbFahrenheit - set.DryBulb.Fahrenheit) > SameSettingF
             ? (ChargeFigures.Bulbs(step.DryBulb, step.AirFloored90.WetBulb!.Value), "The wettest half of the samples has passed into another step of the schedule")
             : null;
     }
