@@ -52,6 +52,21 @@ public sealed record CuttingPlan
 public sealed record PlannedBoard(
     int Number, NominalThickness Thickness, Length Green, Length Width, Length Length, BoardGrain Grain, string Grade, BoardFeet Footage, double ValueMoney, BoardPlace Place)
 {
+    /// <summary>The board's outline in the log as it lies for the first cut, millimetres from the line through the log: a board that lies flat after further quarter turns stands upright there.</summary>
+    /// <param name="rotation">First turn of the log.</param>
+    public (double LeftMm, double BottomMm, double WidthMm, double HeightMm) InFirstLie(Angle rotation)
+    {
+        var (width, height) = (Width.Millimetres, Green.Millimetres);
+        var quarters = (((int)Math.Round((Place.TurnDegrees - rotation.Degrees) / 90.0) % 4) + 4) % 4;
+        return quarters switch
+        {
+            0 => (Place.LeftMm, Place.BottomMm, width, height),
+            1 => (-Place.BottomMm - height, Place.LeftMm, height, width),
+            2 => (-Place.LeftMm - width, -Place.BottomMm - height, width, height),
+            _ => (Place.BottomMm, -Place.LeftMm - width, height, width),
+        };
+    }
+
     /// <summary>Solid volume as sawn.</summary>
     public Volume Volume => Volume.FromCubicMetres(Green.Metres * Width.Metres * Length.Metres);
 }

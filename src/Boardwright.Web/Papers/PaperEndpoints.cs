@@ -1,13 +1,14 @@
 using Boardwright.Documents;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book;
+using Boardwright.Yard.UseCases;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 
 namespace Boardwright.Web.Papers;
 
-/// <summary>The papers by address: tag, piece tally and packing list of packs, run sheet of a charge. ?paper= names the sheet.</summary>
+/// <summary>The papers by address: tag, piece tally and packing list of packs, run sheet of a charge, cutting sheet of a log. ?paper= names the sheet.</summary>
 public static class PaperEndpoints
 {
     public static void MapPapers(this IEndpointRouteBuilder routes, YardBook book)
@@ -19,6 +20,8 @@ public static class PaperEndpoints
         routes.MapGet("/tally/{pack}/list.pdf", (string pack, string? paper) => Pdf($"tally-{pack}", Full(paper).Then(sheet => PackPapers.List(book.State, pack, sheet))));
         routes.MapGet("/promises/{order}/packing-list.pdf", (string order, string? paper) => Pdf($"packing-list-{order}", Full(paper).Then(sheet => PackPapers.Order(book.State, order, sheet))));
         routes.MapGet("/charges/{charge}/run-sheet.pdf", (string charge, string? paper) => Pdf($"run-sheet-{charge}", Full(paper).Then(sheet => ChargePapers.RunSheet(book.State, charge, book.Now, sheet))));
+        routes.MapGet("/logs/{log}/cutting-sheet.pdf", (string log, string? thickness, string? pattern, string? paper) => Pdf($"cutting-sheet-{log}", Full(paper).Then(sheet =>
+            LogChoice.Read(thickness, pattern).Then(choice => LogPapers.CuttingSheet(book.State, log, choice.Thickness, choice.Pattern, sheet)))));
     }
 
     private static Outcome<Paper> Full(string? name) => Sheet(name, Paper.A4).Then<Paper>(sheet =>

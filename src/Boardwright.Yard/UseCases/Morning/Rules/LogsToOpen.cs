@@ -30,18 +30,8 @@ internal static class LogsToOpen
     }
 
     /// <summary>Days left before the first damage expected at the mean outside air since the log came in; null where none is expected.</summary>
-    internal static (int Days, string What, int Since, double MeanC)? DaysLeft(YardState state, Log log)
-    {
-        if (log.Species.StainGroup is not { } group || !state.DamageDays.TryGetValue(group, out var table))
-            return null;
-        var from = log.FelledOn ?? DateOnly.FromDateTime(log.ReceivedAt);
-        var since = state.Today.DayNumber - from.DayNumber;
-        var mean = Enumerable.Range(0, Math.Max(1, since)).Select(day => from.AddDays(day)).Average(day => state.Weather.GetValueOrDefault(day)?.MeanC ?? state.Normals.GetValueOrDefault(day.Month)?.MeanC ?? 10.0);
-        var days = mean < 4.0 ? table.Below4C : mean <= 15.0 ? table.From4To15C : table.Above15C;
-        (int? Days, string What)[] kinds = [(days.StainDays, "Stain"), (days.BorerDays, "Borers"), (log.EndCoated ? null : days.EndCheckDays, "End checks")];
-        var first = kinds.Where(kind => kind.Days is not null).OrderBy(kind => kind.Days).FirstOrDefault();
-        return first.Days is { } allowed ? (allowed - since, first.What, since, mean) : null;
-    }
+    internal static (int Days, string What, int Since, double MeanC)? DaysLeft(YardState state, Log log) =>
+        YardLog.DaysLeft(state, log) is var (clock, since, mean) ? (clock.Days, YardLog.Words(clock.What), since, mean) : null;
 
     private static string Thickness(YardState state, Log log)
     {

@@ -1,0 +1,122 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using System.Text.RegularExpressions;
+using Boardwright.Quantities;
+using Boardwright.Sawing;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.State;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>How to open a log of the yard: its shape as measured, the house's green settings and kerf, prices by its own grade shares, thickness by plan and open orders.</summary>
+public sealed partial record LogCutting(LogShape Shape, SawingRules Rules, CuttingPlan Plan, IReadOnlyList<BoardPrice> Prices, IReadOnlyList<NominalThickness> Thicknesses, string Priced)
+{
+    private const double UsualKerfMm = 1.397;
+    private static readonly int[] Known = [4, 5, 6, 8, 10, 12, 16];
+
+    // A plan is worked out once for a state of the yard, however often its page is opened.
+    private static readonly ConditionalWeakTable<YardState, ConcurrentDictionary<string, Outcome<LogCutting>>> Done = [];
+
+    /// <summary>The plan.</summary>
+    /// <param name="state">The yard.</param>
+    /// <param name="log">The log.</param>
+    /// <param name="thickness">A thickness to try instead of the planned ones.</param>
+    /// <param name="pattern">A pattern to try instead of the planned one.</param>
+    public static Outcome<LogCutting> Of(YardState state, Log log, NominalThickness? thickness = null, SawPattern? pattern = null)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(log);
+        return Done.GetOrCreateValue(state).GetOrAdd($"{log.Tag} {thickness} {pattern}", _ => WorkOut(state, log, thickness, pattern));
+    }
+
+    /// <summary>Thicknesses planned for the log in words, else asked for by open orders of its species, else 4/4.</summary>
+    public static IReadOnlyList<NominalThickness> Planned(YardState state, Log log)
+    {
+        var quarters = Known.Where(one => log.PlannedFor is { } plan && Regex.IsMatch(plan, $@"\b{one}/4")).ToList();
+        if (quarters.Count == 0)
+            quarters = [.. OpenLines(state, log).Select(line => line.ThicknessQuarters).OfType<int>().Where(Known.Contains).Distinct()];
+        return [.. (quarters.Count > 0 ? quarters : [4]).Select(NominalThickness.FromQuarters)];
+    }
+
+    /// <summary>Lines of open orders that ask for the log's species.</summary>
+    public static IEnumerable<Book.Facts.OrderLine> OpenLines(YardState state, Log log) => state.Orders.Values.Where(order => order.IsOpen)
+        .SelectMany(order => order.Lines).Where(line => !line.IsFilled && line.Asked.Species == log.Species.CommonName).Select(line => line.Asked);
+
+    private static Outcome<LogCutting> WorkOut(YardState state, Log log, NominalThickness? thickness, SawPattern? pattern)
+    {
+        if (!log.Proven)
+            return new Outcome<LogCutting>.NoAnswer("No plan while the species is not proven.");
+
+        var thicknesses = thickness is { } one ? [one] : Planned(state, log);
+        var rules = new SawingRules
+        {
+            Kerf = Length.FromMillimetres(state.Yard?.KerfMm ?? UsualKerfMm),
+            Settings = [.. thicknesses.Select(nominal => new GreenSetting(nominal, state.Setting($"house_green_{nominal.Quarters}_4") is { } inches ? Length.FromInches(inches) : nominal.Length + Length.FromInches(0.125)))],
+        };
+        var prices = thicknesses.SelectMany(nominal => PricesOf(state, log, nominal)).ToList();
+        if (prices.Count == 0)
+            return new Outcome<LogCutting>.NoAnswer($"No price of {log.Species.CommonName} is set.");
+
+        var quartered = log.PlannedFor?.Contains("quarter", StringComparison.OrdinalIgnoreCase) == true;
+        return ShapeOf(log).Then(shape => CuttingPlanner.Plan(shape, rules, prices, pattern ?? (quartered ? SawPattern.Quarter : SawPattern.Live)).Then<LogCutting>(plan =>
+            new LogCutting(shape, rules, plan, prices, thicknesses, Basis(state, log))));
+    }
+
+    /// <summary>An ellipse at either end; sweep and heart rot or shake as the intake noted them.</summary>
+    private static Outcome<LogShape> ShapeOf(Log log)
+    {
+        var swell = Math.Max(1.0, log.LargeEnd / log.ScalingDiameter);
+        return LogShape.Measured(
+            [new(default, log.SmallEndA, log.SmallEndB), new(log.ActualLength, log.SmallEndA * swell, log.SmallEndB * swell)],
+            Inches(SweepNoted().Match(log.Defect ?? "")), Inches(HeartNoted().Match(log.Defect ?? "")));
+    }
+
+    private static Length Inches(Match noted) => noted.Success ? Length.FromInches(double.Parse(noted.Groups[1].Value, CultureInfo.InvariantCulture)) : default;
+
+    /// <summary>What a board foot brings on average with the house's own share of grades for the diameter: full-size boards, and smaller ones that no rule grades FAS.</summary>
+    private static IEnumerable<BoardPrice> PricesOf(YardState state, Log log, NominalThickness nominal)
+    {
+        if (log.PlannedFor?.Contains("slab", StringComparison.OrdinalIgnoreCase) == true && nominal.Quarters >= 6)
+        {
+            var slab = state.Setting($"slab_dry_{YardLog.Key(log.Species.CommonName)}") ?? state.Setting("slab_dry");
+            if (slab is { } money)
+                yield return new(nominal, "slab", Length.FromInches(6), Length.FromFeet(6), money);
+            yield break;
+        }
+
+        if (state.Prices.GetValueOrDefault(log.Species.CommonName) is not { } priced)
+            yield break;
+
+        var (fas, common, second, below) = GradeShares(state, log);
+        var premium = 1.0 + ((state.Setting($"premium_{nominal.Quarters}_4") ?? 0.0) / 100.0);
+        var rest = (common * (double)priced.Dry1cMoney) + (second * (double)priced.Dry2aMoney) + (below * (state.Setting("below_2a") ?? 0.0));
+        var (large, small) = ((fas * (double)priced.DryFasMoney) + rest, (fas * (double)priced.Dry1cMoney) + rest);
+        var quartered = 1.0 + ((state.Setting($"premium_quartersawn_{YardLog.Key(log.Species.CommonName)}") ?? state.Setting("premium_quartersawn") ?? 0.0) / 100.0);
+        foreach (var (grain, factor, name) in new (BoardGrain?, double, string)[] { (null, 1.0, ""), (BoardGrain.Quartered, quartered, ", quartersawn") })
+        {
+            yield return new(nominal, $"6 in and wider{name}", Length.FromInches(6), Length.FromFeet(8), large * premium * factor, grain);
+            yield return new(nominal, $"smaller{name}", Length.FromInches(3), Length.FromFeet(4), small * premium * factor, grain);
+        }
+    }
+
+    private static (double Fas, double Common, double Second, double Below) GradeShares(YardState state, Log log)
+    {
+        var inches = Math.Round(log.ScalingDiameter.Inches);
+        var size = inches >= 22 ? "22_in_up" : inches >= 16 ? "16_to_21_in" : inches >= 13 ? "13_to_15_in" : "to_12_in";
+        double Share(string grade) => (state.Setting($"grade_share_{grade}_{size}") ?? 25.0) / 100.0;
+        return (Share("fas"), Share("1c"), Share("2a"), Share("below"));
+    }
+
+    private static string Basis(YardState state, Log log)
+    {
+        var (fas, common, second, below) = GradeShares(state, log);
+        return string.Create(CultureInfo.InvariantCulture, $"dry prices at the mill’s own share of grades for this size: FAS {fas:0.#%}, 1C {common:0.#%}, 2A {second:0.#%}, below {below:0.#%}");
+    }
+
+    [GeneratedRegex(@"sweep (\d+(?:\.\d+)?) in", RegexOptions.CultureInvariant)]
+    private static partial Regex SweepNoted();
+
+    [GeneratedRegex(@"heart (?:rot|shake) (\d+(?:\.\d+)?) in", RegexOptions.CultureInvariant)]
+    private static partial Regex HeartNoted();
+}

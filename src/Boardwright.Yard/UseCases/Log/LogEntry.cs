@@ -1,0 +1,37 @@
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>A log as a person types it in at the landing. A bare number counts in the unit that stands beside its field.</summary>
+public sealed record LogEntry
+{
+    public string? Tag { get; init; }
+
+    public string? Species { get; init; }
+
+    public string? SmallEndA { get; init; }
+
+    public string? SmallEndB { get; init; }
+
+    public string? LargeEnd { get; init; }
+
+    public string? ScaleLength { get; init; }
+
+    public string? ActualLength { get; init; }
+
+    public string? Source { get; init; }
+
+    public string? Owner { get; init; }
+
+    public string? Scan { get; init; }
+
+    public string? Hits { get; init; }
+
+    public bool EndCoated { get; init; }
+
+    public string? Defect { get; init; }
+
+    public string? PlannedFor { get; init; }
+
+    public string? Paid { get; init; }
+
+    public string? By { get; init; }
+}

@@ -1,0 +1,107 @@
+using Boardwright.Quantities;
+using Boardwright.Quantities.Reading;
+using Boardwright.Wood;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.Facts;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>Writes a new log into the book; every fault comes back under the name of its field.</summary>
+public static class LogReceive
+{
+    private const double SuspectTaper = 2.5;
+
+    // The book names its figures its own way; the person knows the fields.
+    private static readonly Dictionary<string, string> FieldOf = new(StringComparer.Ordinal)
+    {
+        ["log"] = nameof(LogEntry.Tag),
+        ["species"] = nameof(LogEntry.Species),
+        ["small_end_a_mm"] = nameof(LogEntry.SmallEndA),
+        ["small_end_b_mm"] = nameof(LogEntry.SmallEndB),
+        ["large_end_mm"] = nameof(LogEntry.LargeEnd),
+        ["scale_length_m"] = nameof(LogEntry.ScaleLength),
+        ["actual_length_m"] = nameof(LogEntry.ActualLength),
+        ["by"] = nameof(LogEntry.By),
+    };
+
+    public static Outcome<IReadOnlyList<Entry>> Write(YardBook book, LogEntry typed)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(typed);
+        var wrong = new List<Refusal>();
+        var tag = Words(nameof(typed.Tag), typed.Tag, "the number painted on the log, such as L-041", wrong);
+        var species = Take(SpeciesTable.Find(nameof(typed.Species), typed.Species ?? ""), wrong);
+        var a = Size(nameof(typed.SmallEndA), typed.SmallEndA, "in", wrong);
+        var b = string.IsNullOrWhiteSpace(typed.SmallEndB) ? a : Size(nameof(typed.SmallEndB), typed.SmallEndB, "in", wrong);
+        var large = Size(nameof(typed.LargeEnd), typed.LargeEnd, "in", wrong);
+        var scale = Size(nameof(typed.ScaleLength), typed.ScaleLength, "ft", wrong);
+        var actual = Size(nameof(typed.ActualLength), typed.ActualLength, "ft", wrong);
+        var source = Words(nameof(typed.Source), typed.Source, "where it came from, such as T-23 or Y-75", wrong);
+        var scan = Enum.TryParse<MetalScan>(typed.Scan, ignoreCase: true, out var read) ? read : MetalScan.NotScanned;
+        var hits = string.IsNullOrWhiteSpace(typed.Hits) ? 0.0 : Take(Read.Number(nameof(typed.Hits), typed.Hits), wrong);
+        var paid = string.IsNullOrWhiteSpace(typed.Paid) ? (double?)null : Take(Read.Number(nameof(typed.Paid), typed.Paid), wrong);
+        var by = Words(nameof(typed.By), typed.By, "the name of whoever measured it", wrong);
+        if (hits is < 0.0 or > 100.0 || hits != Math.Floor(hits))
+            wrong.Add(new(nameof(typed.Hits), typed.Hits!, "a whole number, 0 to 100"));
+        if (paid is < 0.0 or > 1e6)
+            wrong.Add(new(nameof(typed.Paid), typed.Paid!, "0 to 1000000"));
+        if (wrong.Count == 0 && large < (a + b) * 0.5)
+            wrong.Add(new(nameof(typed.LargeEnd), typed.LargeEnd!, $"at least the small end, {((a + b) * 0.5).Inches:0.#} in"));
+        if (wrong.Count == 0 && large > (a + b) * 0.5 * SuspectTaper)
+            wrong.Add(new(nameof(typed.LargeEnd), typed.LargeEnd!, $"at most {SuspectTaper:0.#} times the small end; was centimetres meant ({large.Inches / 2.54:0.#} in)?"));
+        if (wrong.Count > 0)
+            return new Outcome<IReadOnlyList<Entry>>.Refused(wrong);
+
+        var fact = new LogReceived(
+            tag, source, species!.CommonName, a.Millimetres, b.Millimetres, large.Millimetres, scale.Metres, actual.Metres, scan, (int)hits, typed.EndCoated,
+            string.IsNullOrWhiteSpace(typed.Owner) ? "mill" : typed.Owner.Trim(), Blank(typed.Defect), Blank(typed.PlannedFor), (decimal?)paid);
+        return Named(book.Write([new NewEntry(by, fact, AsEntered: Typed(typed))]), typed);
+    }
+
+    private static Dictionary<string, string> Typed(LogEntry typed) => new(
+        new[] { ("small_end_a_mm", typed.SmallEndA), ("small_end_b_mm", typed.SmallEndB), ("large_end_mm", typed.LargeEnd), ("scale_length_m", typed.ScaleLength), ("actual_length_m", typed.ActualLength) }
+            .Where(pair => !string.IsNullOrWhiteSpace(pair.Item2)).Select(pair => KeyValuePair.Create(pair.Item1, pair.Item2!)), StringComparer.Ordinal);
+
+    private static Outcome<IReadOnlyList<Entry>> Named(Outcome<IReadOnlyList<Entry>> written, LogEntry typed) => written is Outcome<IReadOnlyList<Entry>>.Refused(var reasons)
+        ? new Outcome<IReadOnlyList<Entry>>.Refused([.. reasons.Select(reason => FieldOf.TryGetValue(reason.What, out var field) ? new Refusal(field, Given(typed, field) ?? reason.Given, reason.Accepted) : reason)])
+        : written;
+
+    private static string? Given(LogEntry typed, string field) => field switch
+    {
+        nameof(typed.SmallEndA) => typed.SmallEndA,
+        nameof(typed.SmallEndB) => typed.SmallEndB ?? typed.SmallEndA,
+        nameof(typed.LargeEnd) => typed.LargeEnd,
+        nameof(typed.ScaleLength) => typed.ScaleLength,
+        nameof(typed.ActualLength) => typed.ActualLength,
+        _ => null,
+    };
+
+    private static Length Size(string what, string? text, string unit, List<Refusal> wrong)
+    {
+        var given = (text ?? "").Trim();
+        var size = Take(Read.Length(what, double.TryParse(given, System.Globalization.CultureInfo.InvariantCulture, out _) ? given + unit : given), wrong);
+        if (wrong.LastOrDefault()?.What == what)
+            wrong[^1] = wrong[^1] with { Given = given };
+        else if (size.Metres <= 0.0)
+            wrong.Add(new(what, given, "a size above zero"));
+        return size;
+    }
+
+    private static string Words(string what, string? text, string accepted, List<Refusal> wrong)
+    {
+        if (string.IsNullOrWhiteSpace(text))
+            wrong.Add(new(what, "", accepted));
+        return (text ?? "").Trim();
+    }
+
+    private static string? Blank(string? text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();
+
+    private static T? Take<T>(Outcome<T> outcome, List<Refusal> wrong)
+    {
+        if (outcome is Outcome<T>.Done(var value))
+            return value;
+        if (outcome is Outcome<T>.Refused(var reasons))
+            wrong.AddRange(reasons);
+        return default;
+    }
+}
