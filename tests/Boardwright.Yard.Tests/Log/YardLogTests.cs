@@ -60,7 +60,7 @@ public sealed class YardLogTests
     [Fact]
     public void A_log_is_written_in_the_units_beside_its_fields()
     {
-        var book = DemonstrationBook.New();
+        var book = DemonstrationBook.Open();
         var typed = Typed();
 
         Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(LogReceive.Write(book, typed));
@@ -78,7 +78,7 @@ public sealed class YardLogTests
     [InlineData("Tag", "")]
     public void A_wrong_field_is_refused_under_its_name_and_nothing_is_written(string field, string given)
     {
-        var book = DemonstrationBook.New();
+        var book = DemonstrationBook.Open();
         var before = book.State.Entries.Count;
         var typed = Typed();
         typed = field switch

@@ -79,7 +79,7 @@ public sealed partial record LogCutting(LogShape Shape, SawingRules Rules, Cutti
     {
         if (log.PlannedFor?.Contains("slab", StringComparison.OrdinalIgnoreCase) == true && nominal.Quarters >= 6)
         {
-            var slab = state.Setting($"slab_dry_{YardLog.Key(log.Species.CommonName)}") ?? state.Setting("slab_dry");
+            var slab = YardLog.OfSpecies(state, "slab_dry_", log.Species.CommonName) ?? state.Setting("slab_dry");
             if (slab is { } money)
                 yield return new(nominal, "slab", Length.FromInches(6), Length.FromFeet(6), money);
             yield break;
@@ -92,7 +92,7 @@ public sealed partial record LogCutting(LogShape Shape, SawingRules Rules, Cutti
         var premium = 1.0 + ((state.Setting($"premium_{nominal.Quarters}_4") ?? 0.0) / 100.0);
         var rest = (common * (double)priced.Dry1cMoney) + (second * (double)priced.Dry2aMoney) + (below * (state.Setting("below_2a") ?? 0.0));
         var (large, small) = ((fas * (double)priced.DryFasMoney) + rest, (fas * (double)priced.Dry1cMoney) + rest);
-        var quartered = 1.0 + ((state.Setting($"premium_quartersawn_{YardLog.Key(log.Species.CommonName)}") ?? state.Setting("premium_quartersawn") ?? 0.0) / 100.0);
+        var quartered = 1.0 + ((YardLog.OfSpecies(state, "premium_quartersawn_", log.Species.CommonName) ?? state.Setting("premium_quartersawn") ?? 0.0) / 100.0);
         foreach (var (grain, factor, name) in new (BoardGrain?, double, string)[] { (null, 1.0, ""), (BoardGrain.Quartered, quartered, ", quartersawn") })
         {
             yield return new(nominal, $"6 in and wider{name}", Length.FromInches(6), Length.FromFeet(8), large * premium * factor, grain);

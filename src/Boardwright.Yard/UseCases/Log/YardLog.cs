@@ -65,7 +65,7 @@ public static class YardLog
     /// <summary>Dry 4/4, No. 1 Common and better: the house's own price, or its share of the graded ones; null without prices.</summary>
     public static double? DryPrice(YardState state, string species)
     {
-        if (state.Setting($"dry_4_4_1c_and_better_{Key(species)}") is { } own)
+        if (OfSpecies(state, "dry_4_4_1c_and_better_", species) is { } own)
             return own;
         if (state.Prices.GetValueOrDefault(species) is not { } priced)
             return null;
@@ -81,7 +81,7 @@ public static class YardLog
             return (decimal)each;
         if (!SourceLetters.Contains(letter) || Scale(log) is not Outcome<ScaledLog>.Done(var scaled))
             return 0m;
-        var perBf = state.Setting($"log_price_{letter}_{Key(log.Species.CommonName)}") ?? state.Setting($"log_price_{letter}") ?? 0.0;
+        var perBf = OfSpecies(state, $"log_price_{letter}_", log.Species.CommonName) ?? state.Setting($"log_price_{letter}") ?? 0.0;
         return (decimal)perBf * (decimal)scaled.Gross!.Value.Count;
     }
 
@@ -106,7 +106,11 @@ public static class YardLog
         _ => "End checks",
     };
 
-    internal static string Key(string species) => species.Replace(' ', '_').Replace('-', '_').ToLower(CultureInfo.InvariantCulture);
+    /// <summary>A setting of a species; the house writes basswood and sycamore without "American".</summary>
+    internal static double? OfSpecies(YardState state, string setting, string species) =>
+        state.Setting(setting + Key(species)) ?? (species.StartsWith("American ", StringComparison.OrdinalIgnoreCase) ? state.Setting(setting + Key(species["American ".Length..])) : null);
+
+    private static string Key(string species) => species.Replace(' ', '_').Replace('-', '_').ToLower(CultureInfo.InvariantCulture);
 
     private static DamageLimits Limits(DamageDays days) => new(days.StainDays, days.BorerDays, days.EndCheckDays);
 }
