@@ -86,8 +86,5 @@ public sealed class LogSawTests
     [Fact]
     public void A_log_too_thin_has_no_answer() => Assert.Contains("No board fits", NoAnswer("""{ "small_end_mm": 77, "large_end_mm": 78, "length_m": 2.6 }"""), StringComparison.Ordinal);
 
-    [Fact]
-    public void Board_grade_says_that_it_is_not_there_yet() => Assert.Contains("not graded here yet", Answers.NoAnswer("board grade demo/examples/log-red-oak.json"), StringComparison.Ordinal);
-
     private static string NoAnswer(string log) => Answers.NoAnswer("log saw a.json", ("a.json", log));
 }

@@ -98,6 +98,15 @@ public sealed class YardLogTests
 
     private static LogEntry Typed() => new()
     {
-        Tag = "L-041", Species = "sugar maple", SmallEndA = "16", SmallEndB = "18in", LargeEnd = "50.8cm", ScaleLength = "8", ActualLength = "8ft5in", Source = "T-23", Scan = "Clear", By = "Bram",
+        Tag = "L-041",
+        Species = "sugar maple",
+        SmallEndA = "16",
+        SmallEndB = "18in",
+        LargeEnd = "50.8cm",
+        ScaleLength = "8",
+        ActualLength = "8ft5in",
+        Source = "T-23",
+        Scan = "Clear",
+        By = "Bram",
     };
 }
