@@ -23,6 +23,19 @@ public sealed class LinkTests
         AllLead(MorningSheet.For(Yard(day), null).Tasks.Select(task => task.Path));
 
     [Theory, MemberData(nameof(Days))]
+    public void Every_entry_the_sheet_asks_for_has_its_fields(int day)
+    {
+        const string Prefix = "/write/entry/";
+        foreach (var path in MorningSheet.For(Yard(day), null).Tasks.Select(task => task.Path).Where(path => path.StartsWith(Prefix, StringComparison.Ordinal)))
+        {
+            var parts = path[Prefix.Length..].Split('?');
+            var fields = Assert.IsType<Boardwright.Quantities.Outcome<IReadOnlyList<EntryInput>>.Done>(EntryWrite.Inputs(Yard(day), parts[0])).Value.Select(input => input.Key).ToList();
+
+            Assert.All(parts.Skip(1).SelectMany(query => query.Split('&')).Select(pair => pair.Split('=')[0]), key => Assert.Contains(key, fields));
+        }
+    }
+
+    [Theory, MemberData(nameof(Days))]
     public void Every_form_of_the_write_page_is_there(int day) =>
         AllLead(YardForm.All(Yard(day)).SelectMany(form => form.Links).Select(link => link.Path));
 

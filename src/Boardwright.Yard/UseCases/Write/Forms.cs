@@ -60,6 +60,7 @@ public sealed record YardForm(string Do, Duties For, IReadOnlyList<FormLink> Lin
 public sealed record WriteList(IReadOnlyList<(string Do, FormLink Link)> Likely, IReadOnlyList<YardForm> All, IReadOnlyList<string> Empty)
 {
     private const int LikelyMost = 5;
+    private const string EntryPrefix = "/write/entry/";
 
     /// <summary>The list for a person; null for everybody.</summary>
     public static WriteList For(YardState state, string? person)
@@ -67,7 +68,8 @@ public sealed record WriteList(IReadOnlyList<(string Do, FormLink Link)> Likely,
         ArgumentNullException.ThrowIfNull(state);
         var forms = YardForm.All(state);
         var byPath = forms.SelectMany(form => form.Links.Select(link => (form.Do, Link: link))).ToDictionary(pair => pair.Link.Path, StringComparer.Ordinal);
-        var due = MorningSheet.For(state, person).Tasks.Where(task => byPath.ContainsKey(task.Path)).Select(task => (task.Do, byPath[task.Path].Link));
+        var due = MorningSheet.For(state, person).Tasks.Where(task => byPath.ContainsKey(task.Path) || task.Path.StartsWith(EntryPrefix, StringComparison.Ordinal))
+            .Select(task => (task.Do, byPath.TryGetValue(task.Path, out var known) ? known.Link : new FormLink("", task.Why, task.Path)));
         var duties = person is not null && state.People.TryGetValue(person, out var named) ? Roles.Of(named) : Duties.All;
         var usual = forms.Where(form => form.For != Duties.All && (form.For & duties) != 0 && form.Links.Count > 0).Select(form => (form.Do, form.Links[0]));
         return new([.. due.Concat(usual).DistinctBy(pair => pair.Item2.Path).Take(LikelyMost)], [.. forms.Where(form => form.Links.Count > 0)], [.. forms.Where(form => form.Links.Count == 0).Select(form => form.Do)]);

@@ -17,7 +17,7 @@ internal static class BoilersToChase
                 ? new Traced("Output missing", $"{boiler.Installed.SteadyOutputKw:0}", "kW", $"since {down.From:d MMM}") { Source = $"entry {down.Entry}" }
                 : HeatShort.Figure(late) with { Basis = $"short on {late.Date:d MMM} should it come late" };
             yield return new(boiler.Name, $"Ring about {boiler.Name}: {down.Why}.", $"Promised {Day(down.BackExpectedOn)}, at the latest {Day(down.BackLateOn)}.{(late is null ? "" : $" The cold day is {late.Date:d MMM}, {late.OutsideC:0} °C.")}", much,
-                new(HeatShort.Margin(state), Math.Max(1, (down.BackExpectedOn ?? state.Today).DayNumber - state.Today.DayNumber), "a day of all heated kilns, at the kiln-day margin"), Duties.Office, "/boiler", "See the boiler");
+                new(HeatShort.Margin(state), Math.Max(1, (down.BackExpectedOn ?? state.Today).DayNumber - state.Today.DayNumber), "a day of all heated kilns, at the kiln-day margin"), Duties.Office, $"/write/entry/equipment_promised?equipment={Uri.EscapeDataString(boiler.Name)}", "Write what they say");
         }
     }
 

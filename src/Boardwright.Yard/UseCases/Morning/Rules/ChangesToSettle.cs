@@ -16,7 +16,7 @@ internal static class ChangesToSettle
                 var asked = line.ChangeAsked!;
                 yield return new(order.Tag, $"Answer {order.Customer}: a change is asked for.", $"{Sentence(asked.Why ?? "No reason is written")} Nothing changes until it is settled.",
                     new("Asked now", asked.Quantity is { } more ? $"{more:#,0.#}" : $"{asked.DueOn:d MMM}", asked.Quantity is null ? "" : WoodWorth.UnitWords(line.Asked.Unit), $"was {(asked.Quantity is null ? $"{line.Asked.DueOn:d MMM}" : WoodWorth.Words(line.Asked))}") { Source = $"{order.Customer}" },
-                    new(WoodWorth.Of(state, line.Asked)?.Money ?? order.LatePerDayMoney, 2, "the order"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}");
+                    new(WoodWorth.Of(state, line.Asked)?.Money ?? order.LatePerDayMoney, 2, "the order"), Duties.Office, $"/write/entry/order_change_settled?order={order.Tag}&line={line.Asked.Line}", "Write the answer");
             }
         }
 

@@ -26,7 +26,7 @@ internal static class FiresToStoke
                     Source = "boilers and holding heat as installed in the book",
                     Inputs = [("boilers that run", $"{today.CapacityKw:0.0} kW"), ("shop and house", $"{today.ShopKw:0.0} kW"), ("kilns held hot", $"{today.KilnsKw:0.0} kW"), ("stoking takes", $"{state.Setting("stoking") ?? 0.0:0.##} h each")],
                 },
-                new(margin, 1, "a day of the heated charges, at the kiln-day margin"), Duties.Kilns, "/boiler", "See the boiler");
+                new(margin, 1, "a day of the heated charges, at the kiln-day margin"), Duties.Kilns, $"/write/entry/boiler_stoked?boiler={Uri.EscapeDataString(boiler.Name)}", "Write it stoked");
         }
     }
 

@@ -15,7 +15,7 @@ internal static class LogsToScan
             return new DayTask(log.Tag, log.MetalScan == MetalScan.HitsNotDug ? $"Dig out {log.MetalHits} hits before {log.Tag} goes on the mill." : $"Scan {log.Tag} for metal before anyone saws it.",
                 $"{log.Species.CommonName} from {log.Source}: {Words(log)}.",
                 new("A strike", $"{cost:0}", "money", $"{strikes:0.##} expected without it") { Source = "strikes per log and cost of a strike, settings of the house", Inputs = [("expected strikes", $"{strikes:0.##}"), ("each", $"{cost:0}")] },
-                new((decimal)(strikes * cost), 1, "expected strikes at the cost of a blade and the stop"), Duties.Mill | (log.MetalScan == MetalScan.FenceLineNotScanned ? Duties.Office : Duties.None), Paths.Log(log.Tag), $"See {log.Tag}");
+                new((decimal)(strikes * cost), 1, "expected strikes at the cost of a blade and the stop"), Duties.Mill | (log.MetalScan == MetalScan.FenceLineNotScanned ? Duties.Office : Duties.None), $"/write/entry/metal_scanned?log={log.Tag}", "Write the scan");
         });
 
     private static string Words(Log log) => log.MetalScan switch
