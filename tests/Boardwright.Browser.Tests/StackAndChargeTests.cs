@@ -9,7 +9,7 @@ public sealed class StackAndChargeTests(ServedProgram served)
     {
         { "stack-cherry", "/stacks/S-07" }, { "stack-ash", "/stacks/S-02" }, { "stack-in-kiln", "/stacks/S-10" }, { "stack-slab", "/stacks/S-20" }, { "stack-read", "/stacks/S-07/read" },
         { "stack-sections", "/stacks/S-07/read?how=sections" }, { "stack-move", "/stacks/S-07/move" }, { "stack-new", "/stacks/new" }, { "charge-oak", "/charges/C-61" },
-        { "charge-hung", "/charges/D-40" }, { "charge-vacuum", "/charges/V-19" }, { "charge-weigh", "/charges/C-61/weigh" }, { "charge-set", "/charges/C-61/set" },
+        { "charge-hung", "/charges/D-40" }, { "charge-sample", "/charges/C-61/sample" }, { "charge-vacuum", "/charges/V-19" }, { "charge-weigh", "/charges/C-61/weigh" }, { "charge-set", "/charges/C-61/set" },
         { "charge-air", "/charges/C-61/air" }, { "charge-unload", "/charges/V-19/unload" }, { "charge-new", "/charges/new?plan=D-41" },
     };
 
