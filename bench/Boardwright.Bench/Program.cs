@@ -1,3 +1,4 @@
+using System.Globalization;
 using BenchmarkDotNet.Columns;
 using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Diagnosers;
@@ -5,6 +6,14 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Loggers;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Boardwright.Bench.Planning;
+
+// batching FOLDER SECONDS [PATTERN]: quality against best known results, not time.
+if (args is ["batching", var folder, var seconds, .. var rest])
+{
+    BatchingBench.Run(folder, double.Parse(seconds, CultureInfo.InvariantCulture), rest.Length > 0 ? rest[0] : "*.dzn");
+    return;
+}
 
 // Short and in process: the ratio to the plain baseline of the same run is what counts, never the bare time.
 var job = Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance);

@@ -7,6 +7,8 @@ namespace Boardwright.Web.Pages;
 /// <summary>The time chart of the season, laid out from the plan.</summary>
 internal static class PlanPictures
 {
+    private const int LabelDaysMin = 6; // a shorter stretch has no room for its words
+
     public static SeasonDrawing Season(YardState state, SeasonSheet sheet) => new(sheet.From, sheet.To, state.Today, [.. sheet.Kilns.Select(row => new KilnRow(row.Kiln, [.. row.Charges.Select(Bar)]))])
     {
         HeatUses = sheet.HeatUses,
@@ -54,7 +56,7 @@ internal static class PlanPictures
             }
         }
 
-        return [.. spans.Select(span => span with { Label = span.KilowattsPerhaps > span.Kilowatts ? $"perhaps {span.KilowattsPerhaps:0} kW, {span.From.Day} to {span.To:d MMM}" : $"{span.Kilowatts:0} kW" })];
+        return [.. spans.Select(span => span.To.DayNumber - span.From.DayNumber < LabelDaysMin ? span : span with { Label = span.KilowattsPerhaps > span.Kilowatts ? $"perhaps {span.KilowattsPerhaps:0} kW, {span.From.Day} to {span.To:d MMM}" : $"{span.Kilowatts:0} kW" })];
     }
 
     private static HeatShortage? Shortage(SeasonHeat? day) => day is null

@@ -59,4 +59,24 @@ public sealed class SeasonSheetTests
         Assert.Null(made.SpareBf(order));
         Assert.Equal(1.0, made.Enough[order]);
     }
+
+    [Fact]
+    public void New_order_is_answered_by_what_the_plan_dries_and_by_what_it_could()
+    {
+        PromiseAnswer Ask(string species, string thickness, string footage, string by) =>
+            Assert.IsType<Outcome<PromiseAnswer>.Done>(PromiseAnswer.Of(DemonstrationBook.Yard, DemonstrationPlan.Made(), species, thickness, footage, by)).Value;
+
+        Assert.Equal(Boardwright.Yard.Book.Facts.Answer.No, Ask("northern red oak", "4/4", "5000bf", "2026-12-20").Answer);
+        Assert.NotEqual(Boardwright.Yard.Book.Facts.Answer.No, Ask("northern red oak", "4/4", "300", "2026-12-31").Answer);
+        Assert.Equal(Boardwright.Yard.Book.Facts.Answer.No, Ask("northern red oak", "4/4", "300", "2026-11-03").Answer);
+        Assert.Equal("by", Assert.IsType<Outcome<PromiseAnswer>.Refused>(PromiseAnswer.Of(DemonstrationBook.Yard, DemonstrationPlan.Made(), "basswood", "4/4", "10", "2026-10-01")).Reasons[0].What);
+    }
+
+    [Fact]
+    public void Red_oak_kept_for_nobody_stands_behind_the_order_that_may_run_short()
+    {
+        var promise = Sheet.Promises.First(one => one.Line.Id == "O-303");
+
+        Assert.Equal("S-06", OrderCover.Of(DemonstrationBook.Yard, DemonstrationPlan.Made(), promise)?.Stack);
+    }
 }
