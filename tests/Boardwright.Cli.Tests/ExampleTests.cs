@@ -28,9 +28,7 @@ public sealed class ExampleTests
     [Theory, MemberData(nameof(Examples))]
     public void Json_is_one_object_with_snake_case_keys_and_nothing_else(string example)
     {
-        var words = Assert.IsType<Outcome<IReadOnlyList<string>>.Done>(ShellWords.Split(example)).Value;
-
-        var (_, output, _) = Terminals.Run([.. words.Where(word => word != "--json"), "--json"]);
+        var (_, output, _) = ExampleAnswers.Of(example);
 
         using var json = JsonDocument.Parse(output);
         Assert.Equal(JsonValueKind.Object, json.RootElement.ValueKind);

@@ -11,6 +11,9 @@ public static class NotYet
     /// <summary>The words of every promised command that is not built.</summary>
     public static IEnumerable<string> Words => Promised.Keys.Where(words => CommandCatalogue.Find(words) is null);
 
+    /// <summary>The words of every command in the table.</summary>
+    public static IReadOnlyCollection<string> All => Promised.Keys;
+
     /// <summary>Why a promised command gives no answer; null for other words.</summary>
     public static string? Why(string words) => Promised.TryGetValue(words, out var what) && CommandCatalogue.Find(words) is null
         ? $"{words}: {what} is not built yet"
