@@ -3,5 +3,5 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>Addresses of pages that several use cases lead to.</summary>
 public static class Paths
 {
-    public static string Log(string tag) => $"/history/{tag}";
+    public static string Log(string tag) => $"/logs/{tag}";
 }

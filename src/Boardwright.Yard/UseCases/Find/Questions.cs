@@ -18,30 +18,30 @@ public static class WeekQuestions
 {
     public static IReadOnlyList<WeekQuestion> All { get; } =
     [
-        new(1, "Can I promise this order for that date?", "/promises/{Tag}", Order, null, "the order, its wood and its day; the morning sheet says what may fall short, with spare wood, and what cannot be dried in time", "early, likely and late days of each promise stand on the season's page where a plan was made"),
+        new(1, "Can I promise this order for that date?", "/promises/{Tag}", Order, "plan", "the order, its wood and its day; the morning sheet says what may fall short, with spare wood, and what cannot be dried in time", "early, likely and late days stand where a plan was made"),
         new(2, "Is this charge dry? May I pull it?", "/charges/{Tag}", Charge, "moisture sample", "driest, wettest and mean of the samples against the target; when to equalise", "a stress test is asked for, not judged"),
         new(3, "Is it drying too fast; am I ruining it?", "/charges/{Tag}", Charge, "dry rate", "weights, loss a day and the setting; the safe figure by wood and thickness from its source", null),
         new(4, "One boiler is out: what slips?", "/boiler", _ => "/boiler", "heat kiln", "heat by day from the forecast, what the shop takes, what is left, the first short day", "money of each way out is not compared"),
-        new(5, "What goes in the kiln next?", "/season", _ => "/season", "dry kiln", "running and planned charges; the sheet names the stacks to stage and their load", null),
+        new(5, "What goes in the kiln next?", "/season", _ => "/season", "plan", "running and planned charges; the sheet names the stacks to stage and their load", null),
         new(6, "Will this pour run hot, or stay soft? Can we demould Saturday?", "/pours/{Tag}", Pour, "cast cure", "peak, gel and demould of centre and thin edge under the shop's own temperatures, by model and apart from it by the label; margins in kelvins and millimetres", "one depth through the middle: a narrow river stays cooler than this"),
         new(7, "Do I believe this meter?", "/stacks/{Tag}", Stack, "moisture meter", "as read and corrected, the reason, how far it may be off, and when an oven section is due", "no species correction is published for hackberry and silver maple"),
         new(8, "Is the tally right; how much did I ship?", "/tally/{Tag}", Pack, "pack tally", "piece list, both counts board by board, the boards that differ, the paper as shipped", null),
-        new(9, "What is this log worth; what do I offer?", "/logs", _ => "/logs", "log worth", "scale by rule, weight; prices and grade shares of the house are settings", null),
-        new(10, "How much is in it?", "/logs", _ => "/logs", "log scale", "board feet by each rule asked, cubic metres, weight, deductions shown", "Roy has no table yet and says so"),
+        new(9, "What is this log worth; what do I offer?", "/logs/{Tag}", Log, "log saw", "scale, weight, and worth to boards less sawing, drying and blade risk", "a tree that is only on the telephone has no page yet"),
+        new(10, "How much is in it?", "/logs/{Tag}", Log, "log scale", "board feet by rule, cubic metres, weight, deductions shown", "Roy has no table yet and says so"),
         new(11, "Which log first?", "/", _ => "/", null, "days left before stain, borers or end checks for each log, and the setting for its thickness", "orders do not move a log up the list"),
-        new(12, "How thick must I saw?", "/logs", _ => "/logs", "saw target", "green target from the dressed size, shrinkage, planing and the mill's own variation", null),
-        new(13, "How do I open this log?", "/logs", _ => "/logs", "log saw", "pattern, blade heights, boards and value with a ceiling; metal; the cutting sheet", "knots and grade are not seen"),
+        new(12, "How thick must I saw?", "/logs/{Tag}", Log, "saw target", "the setting of the house for its thickness; by command the green target from the dressed size, shrinkage, planing and the mill's own variation", "the target from the dressed size is on no page"),
+        new(13, "How do I open this log?", "/logs/{Tag}", Log, "log saw", "pattern, boards and blade heights with their value, and how near it is to its ceiling; metal first", null),
         new(14, "When is this stack ready for the kiln?", "/stacks/{Tag}", Stack, "dry air", "a band of days from weather and readings, and whether it gains where it lies", null),
-        new(15, "Moisture will not go down: why?", "/charges/{Tag}", StalledCharge, "kiln schedule", "the air set and the air found, what it holds wood at, and the corrected reading", "causes are ranked only as far as the readings in the book reach"),
+        new(15, "Moisture will not go down: why?", "/charges/{Tag}", StalledCharge, "kiln schedule", "the air set and the air found, what each holds wood at, the corrected reading, and the cause with what to do", "causes that leave no reading in the book are not named"),
         new(16, "May these share a charge?", "/season", _ => "/season", "kiln schedule", "the schedules of both; the plan never mixes what the sharing rules forbid", "no page takes two stacks and answers yes or no"),
         new(17, "How much must I dry to net the order?", "/promises/{Tag}", Order, "wood shrink", "net after shrinkage and falldown, low, likely and high, against what is sold", "chance of being short is shown as a band, not as a share"),
-        new(18, "What did this cost; what do I charge?", "/history/{Tag}", History, null, "cost by step from the house's own rates, along the way of the wood", null),
+        new(18, "What did this cost; what do I charge?", "/history/{Tag}", History, "log history", "cost by step from the house's own rates, along the way of the wood", null),
         new(19, "Power cut, door open, frozen wick: now what?", "/charges/{Tag}", Charge, "dry rate", "the gap as a gap, the clock stopped, heat before spray", null),
         new(20, "Is it bug-free; can I prove it?", "/charges/{Tag}", TreatedCharge, "kiln treat", "coldest core and how long it was held, with the run sheet", "nothing is claimed where the book has no treatment"),
         new(21, "How much resin, hold-down and part B?", "/pours", _ => "/pours", "cast mix", "litres with a low and a high, both parts by mass, stock and what is short, hold-down of each piece", null),
         new(22, "Edges soft, bubbles, sinking: can it be saved?", "/pours/{Tag}", SoftPour, "cast cure", "the ratio as weighed, how far each place had set, the likeliest cause, its test, warm or scrape", "bubbles and sinking are written down, not explained"),
         new(23, "What will it weigh; will it lift, fit the trailer?", "/stacks/{Tag}", Stack, "wood weight", "mass at today's moisture", "trips and tie-downs: look them up in your local rules"),
-        new(24, "Where is it, whose is it, what was it?", "/find", _ => "/find", null, "tag, place, owner, moisture, and the way of the wood from tree to load", null),
+        new(24, "Where is it, whose is it, what was it?", "/find", _ => "/find", "log history", "tag, place, owner, moisture, and the way of the wood from tree to load", null),
         new(25, "It shrank or cupped at the customer: our fault?", "/history/{Tag}", ClaimCharge, "wood shrink", "moisture shipped with its spread, the charge's record, movement at the room's air", "the sentence to send is yours to write"),
     ];
 
@@ -56,6 +56,8 @@ public static class WeekQuestions
     private static string ClaimCharge(YardState state) => state.Charges.Values.LastOrDefault(charge => charge.Out.Count > 0) is { } charge ? $"/history/{charge.Stacks[0]}" : "/find";
 
     private static string Stack(YardState state) => state.Stacks.Values.FirstOrDefault(stack => stack is { IsHere: true, Stage: StackStage.AirDrying, ReservedFor: not null, NeverKiln: false } && stack.Moisture?.Meter is not null) is { } stack ? $"/stacks/{stack.Tag}" : "/stacks";
+
+    private static string Log(YardState state) => (state.Logs.Values.FirstOrDefault(log => log is { IsSawn: false, Proven: true, MetalScan: Book.Facts.MetalScan.Clear, EndCoated: true }) ?? state.Logs.Values.FirstOrDefault(log => !log.IsSawn)) is { } log ? Paths.Log(log.Tag) : "/logs";
 
     private static string Pack(YardState state) => (state.Packs.Values.FirstOrDefault(pack => pack.IsDisputed) ?? state.Packs.Values.FirstOrDefault()) is { } pack ? $"/tally/{pack.Tag}" : "/tally";
 

@@ -22,8 +22,8 @@ public static class TourWalk
         return
         [
             new(0, "A tree on the telephone", "A red oak beside an old fence, 22 miles out: see how far it is there and back, what is asked before any price, and that metal is likely.", "/?who=Oda", "The owner’s sheet"),
-            new(1, "A log from a fence line", "L-039 came in unscanned: the sheet puts the scan before the saw and says what a strike costs; its history keeps who brought it.", Paths.Log("L-039"), "L-039"),
-            new(2, "What to open, and how thick", "The sawyer’s sheet counts the days each log has left before stain or checks, and names the setting of the mill for its thickness.", "/?who=Bram", "The sawyer’s sheet"),
+            new(1, "A log from a fence line", "L-039 came in unscanned: the sheet puts the scan before the saw and says what a strike costs; its page keeps who brought it.", Paths.Log("L-039"), "L-039"),
+            new(2, "What to open, and how thick", "L-012, quartersawn white oak: the pattern worth most, its boards and blade heights, and the days left before stain or checks.", Paths.Log("L-012"), "L-012"),
             new(3, "A meter in the frost", "S-07 read 13.6 % in cold wood and is 15.0 %: both stand on the card, with the reason and how far it may be off.", "/stacks/S-07", "S-07"),
             new(4, "A sample dropped, a power cut", "C-61 in K1: sample 4 lost wood and shows no sudden drying, and the night without power is a gap, not a line.", "/charges/C-61", "C-61"),
             new(5, "One boiler down, a cold day coming", "B1 is promised for 16 November, perhaps the 23rd: look at 20 November, 14 degrees of frost.", "/boiler", "The boilers"),

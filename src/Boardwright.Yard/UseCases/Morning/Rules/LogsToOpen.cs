@@ -29,8 +29,7 @@ internal static class LogsToOpen
             new(footage * worth * 0.15m, Math.Max(1, left.Days), $"about a seventh of {footage:#,0} bf at {worth:0.00} green, when it stains or checks: common practice"), Duties.Mill, Paths.Log(log.Tag), $"See {log.Tag}") { Log = log.Tag };
     }
 
-    /// <summary>Days left before the first damage expected at the mean outside air since the log came in; null where none is expected.</summary>
-    internal static (int Days, string What, int Since, double MeanC)? DaysLeft(YardState state, Log log) =>
+    private static (int Days, string What, int Since, double MeanC)? DaysLeft(YardState state, Log log) =>
         YardLog.DaysLeft(state, log) is var (clock, since, mean) ? (clock.Days, YardLog.Words(clock.What), since, mean) : null;
 
     private static string Thickness(YardState state, Log log)
