@@ -43,7 +43,7 @@ public static class LogPapers
                 MetalScan.HitsNotDug => PaperScan.Found,
                 _ => PaperScan.NotScanned,
             },
-            MetalNote = $"{char.ToUpperInvariant(LogSheet.Scan(log)[0])}{LogSheet.Scan(log)[1..]}.",
+            MetalNote = log.MetalScan == MetalScan.Clear ? "" : $"{char.ToUpperInvariant(LogSheet.Scan(log)[0])}{LogSheet.Scan(log)[1..]}.",
         };
     }
 
