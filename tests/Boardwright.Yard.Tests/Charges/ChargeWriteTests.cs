@@ -1,3 +1,4 @@
+using Boardwright.Drying;
 using Boardwright.Quantities;
 using Boardwright.Testing;
 using Boardwright.Yard.Book;
@@ -185,7 +186,7 @@ public sealed class ChargeWriteTests
         Done(ChargeLoad.Write(book, new("D-41", "K2", ["S-07", "S-01", "S-05"], "7", "Pell"), PostedKey.None));
 
         Assert.Equal("D-41", book.State.Kilns["K2"].Charge);
-        Assert.Equal(1855.0, book.State.Charges["D-41"].Stacks.Sum(tag => ChargePacks.FootageAs44(book.State.Stacks[tag].Footage.Count, book.State.Stacks[tag].Thickness.Inches)), 1.0);
+        Assert.Equal(1855.0, book.State.Charges["D-41"].Stacks.Sum(tag => KilnRoom.AsFourQuarter(book.State.Stacks[tag].Footage, book.State.Stacks[tag].Thickness).Count), 1.0);
         Assert.Equal(new DateOnly(2026, 11, 10), book.State.Charges["D-41"].ExpectedOutOn);
     }
 

@@ -1,3 +1,4 @@
+using Boardwright.Drying;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.State;
@@ -32,7 +33,7 @@ public sealed record ChargeList(IReadOnlyList<KilnView> Kilns, IReadOnlyList<Cha
         if (kiln.Charge is not { } tag || !state.Charges.TryGetValue(tag, out var charge))
             return new(kiln, null, [], kiln.Down is { } down ? $"Down since {DayWords.Of(down.From.Day(), state.Today)}: {down.Why}." : "Empty.", 0.0, next);
 
-        var room = charge.StacksInside.Sum(stack => ChargePacks.FootageAs44(state.Stacks[stack].Footage.Count, state.Stacks[stack].Thickness.Inches));
+        var room = charge.StacksInside.Sum(stack => KilnRoom.AsFourQuarter(state.Stacks[stack].Footage, state.Stacks[stack].Thickness).Count);
         return new(kiln, charge, SampleRow.Of(charge, now), Says(state, charge, now), 100.0 * room / kiln.Installed.CapacityBf, next);
     }
 

@@ -1,3 +1,4 @@
+using Boardwright.Drying;
 using System.Globalization;
 using Boardwright.Planning;
 using Boardwright.Quantities;
@@ -89,7 +90,7 @@ public static class ChargeLoad
                 faults.Add(new("Together", $"{a.Id} with {b.Id}", $"{why}; dry them apart{(a.Owner != b.Owner && !ownersAgree ? ", or tick that the owners agree" : "")}"));
         }
 
-        var room = stacks.Sum(stack => ChargePacks.FootageAs44(stack.Footage.Count, stack.Thickness.Inches));
+        var room = stacks.Sum(stack => KilnRoom.AsFourQuarter(stack.Footage, stack.Thickness).Count);
         if (room > kiln.Installed.CapacityBf)
             faults.Add(new("Room", string.Create(CultureInfo.InvariantCulture, $"{room:#,0} bf as 4/4"), string.Create(CultureInfo.InvariantCulture, $"up to {kiln.Installed.CapacityBf:#,0} bf as 4/4 in {kiln.Name}")));
         return faults;

@@ -38,9 +38,6 @@ public static class ChargePacks
         return packs;
     }
 
-    /// <summary>Footage as 4/4 on stickers: thick wood takes less room for its stickers.</summary>
-    public static double FootageAs44(double bf, double inches) => bf / (inches / (inches + StickerIn) * (1.0 + StickerIn));
-
     private static double FootagePerCourse(KilnInstalled kiln, double inches) =>
         kiln.PlaceWidthMm / 304.8 * kiln.PlaceLengthM / 0.3048 * inches * kiln.FillOfLayers * SquareFeetPerBoardFootAtOneInch;
 
