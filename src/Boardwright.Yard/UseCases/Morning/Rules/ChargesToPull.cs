@@ -20,7 +20,8 @@ internal static class ChargesToPull
                     Source = $"loaded {charge.LoadedAt:d MMM yyyy}",
                     Inputs = [("wettest sample", charge.Wettest is { } sample ? $"{sample.Moisture.Percent:0.0} %" : "none"), ("target", $"{charge.Target.Percent:0.#} %")],
                 },
-                new(margin, 1, $"{state.Setting("kiln_day_margin") ?? 0.0:0} for 1,000 bf a day of kiln"), Duties.Kilns, $"/charges/{charge.Tag}", $"See {charge.Tag}") { Charge = charge.Tag };
+                new(margin, 1, $"{state.Setting("kiln_day_margin") ?? 0.0:0} for 1,000 bf a day of kiln"), Duties.Kilns, $"/charges/{charge.Tag}", $"See {charge.Tag}")
+            { Charge = charge.Tag };
         }
     }
 

@@ -39,7 +39,8 @@ internal static class ChargesToWatch
                 Source = $"loaded {charge.LoadedAt:d MMM yyyy}",
                 Inputs = [("stacks", string.Join(", ", charge.Stacks)), ("target", $"{charge.Target.Percent:0.#} %")],
             },
-            stake, Duties.Kilns, $"/charges/{charge.Tag}/air", $"Read {charge.Kiln}") { Charge = charge.Tag };
+            stake, Duties.Kilns, $"/charges/{charge.Tag}/air", $"Read {charge.Kiln}")
+        { Charge = charge.Tag };
     }
 
     // As this charge has been weighed so far: the middle gap between weighings; every day at first.

@@ -21,7 +21,8 @@ internal static class OrdersDue
             yield return new(order.Tag, left < 0 ? $"Ring {order.Customer}: {line.Goods} is late." : $"Get {line.Goods} ready for {order.Customer}.",
                 $"{(left < 0 ? $"{-left} days past its day" : left == 0 ? "Due today" : $"Due {line.DueOn:ddd d MMM}")}{(line.Stacks.Count == 0 ? "" : ready ? "; its wood is dry or packed" : "; its wood is not out of the kiln")}: {line.Specification}.",
                 new("Asked", $"{line.Quantity:#,0.#}", WoodWorth.UnitWords(line.Unit), $"due {line.DueOn:d MMM}") { Source = $"order taken {order.TakenAt:d MMM yyyy}", Inputs = [("a day late costs", $"{order.LatePerDayMoney:0}"), ("importance", $"{order.Importance} of 5")] },
-                new(order.LatePerDayMoney * WeekDays, Math.Max(1, left), $"a week late at {order.LatePerDayMoney:0} a day"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}") { Standing = left < 0 ? "late" : null };
+                new(order.LatePerDayMoney * WeekDays, Math.Max(1, left), $"a week late at {order.LatePerDayMoney:0} a day"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
+            { Standing = left < 0 ? "late" : null };
         }
     }
 }

@@ -41,13 +41,15 @@ internal static class PromisesAtRisk
                 Source = "Wood Handbook, FPL-GTR-282, ch. 4; falldown: the mill’s own record",
                 Inputs = [.. line.Stacks.Select(tag => (tag, state.Stacks.TryGetValue(tag, out var named) ? $"{named.Footage.Count:#,0} bf net at {LoadedAt(state, named)?.Percent:0.0} %" : "not in the book")), ("dried to", $"{Target(state, line).Percent:0.#} %"), ("falldown", Falldown(state, line) is { } fall ? $"{fall.Low:0.#} / {fall.Likely:0.#} / {fall.High:0.#} %" : "none on record")],
             },
-            new(worth?.Money ?? order.LatePerDayMoney, days, worth?.Basis ?? "a day late"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}") { Band = band, Standing = "at risk" };
+            new(worth?.Money ?? order.LatePerDayMoney, days, worth?.Basis ?? "a day late"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
+        { Band = band, Standing = "at risk" };
     }
 
     private static DayTask Late(YardState state, Order order, OrderLine line, DateOnly outOn) =>
         new(order.Tag, $"Tell {order.Customer} a later day.", $"{line.Goods}: its charge comes out about {outOn:d MMM}, after the {line.DueOn:d MMM} that was promised.",
             new("Late", $"{outOn.DayNumber - line.DueOn.DayNumber}", "days", $"due {line.DueOn:d MMM}, out about {outOn:d MMM}") { Source = "charges and plan of the book", Method = "kiln-plan", Inputs = [("a day late costs", $"{order.LatePerDayMoney:0}")] },
-            new(order.LatePerDayMoney * (outOn.DayNumber - line.DueOn.DayNumber), Math.Max(1, line.DueOn.DayNumber - state.Today.DayNumber), $"{order.LatePerDayMoney:0} a day"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}") { Standing = "at risk" };
+            new(order.LatePerDayMoney * (outOn.DayNumber - line.DueOn.DayNumber), Math.Max(1, line.DueOn.DayNumber - state.Today.DayNumber), $"{order.LatePerDayMoney:0} a day"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
+        { Standing = "at risk" };
 
     /// <summary>Board feet the named stacks give once dry: shrunk, less falldown; null where a figure is missing.</summary>
     internal static SoldBand? Volume(YardState state, OrderLine line)

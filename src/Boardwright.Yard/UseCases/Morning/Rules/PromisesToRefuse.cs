@@ -37,7 +37,8 @@ internal static class PromisesToRefuse
                         Source = kiln.Origin,
                         Inputs = [("from", $"{mean.Percent:0.0} %"), ("to", $"{target.Percent:0.#} %"), ("wood", $"{stack.Species.CommonName} {stack.Thickness}"), ("early, likely, late", $"{kiln.HoursP10 / 24.0:0}, {kiln.HoursP50 / 24.0:0}, {kiln.HoursP90 / 24.0:0} days")],
                     },
-                    new((worth?.Money ?? order.LatePerDayMoney) * GoodWillShare, Math.Max(1, overdue), $"a tenth of {worth?.Basis ?? "a day late"}, the good will of somebody told late: common practice"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}") { Standing = "cannot" };
+                    new((worth?.Money ?? order.LatePerDayMoney) * GoodWillShare, Math.Max(1, overdue), $"a tenth of {worth?.Basis ?? "a day late"}, the good will of somebody told late: common practice"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
+                { Standing = "cannot" };
             }
         }
     }
