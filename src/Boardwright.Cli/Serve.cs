@@ -19,7 +19,7 @@ public static class Serve
         Directory.CreateDirectory(options.DataFolder);
         return OpenBook(options, output) switch
         {
-            Outcome<YardBook>.Done(var book) => Pages(options, book, output),
+            Outcome<YardBook>.Done(var book) => Pages(options, book, output, error),
             Outcome<YardBook>.Refused(var reasons) => Refused(reasons, error),
             _ => throw new InvalidOperationException("A book is opened or refused."),
         };
@@ -31,12 +31,13 @@ public static class Serve
         return ExitCode.Refused;
     }
 
-    private static int Pages(ServeOptions options, YardBook book, TextWriter output)
+    private static int Pages(ServeOptions options, YardBook book, TextWriter output, TextWriter error)
     {
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory, WebRootPath = ".", ApplicationName = "boardwright" });
         builder.Logging.SetMinimumLevel(LogLevel.Warning).AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.WebHost.UseUrls($"http://127.0.0.1:{options.Port}");
         builder.AddBoardwrightPages(book, Path.Combine(options.DataFolder, "keys"), options.DemoFolder);
+        builder.Services.AddHostedService(_ => new DailyCopies(book, Place(options), Path.Combine(options.DataFolder, "copies", "daily"), TimeProvider.System, error));
         using var app = builder.Build();
         app.MapBoardwrightPages();
         app.Start();
