@@ -62,4 +62,17 @@ public sealed record KilnForecast
 
         return null;
     }
+
+    /// <summary>Likely mean after some hours, along the curve; its end where the curve is over by then.</summary>
+    public MoistureContent MoistureAt(double hours)
+    {
+        for (var i = 1; i < Curve.Count; i++)
+        {
+            var (before, after) = (Curve[i - 1], Curve[i]);
+            if (hours <= after.Hours)
+                return MoistureContent.FromFraction(before.P50.Fraction + (after.P50.Fraction - before.P50.Fraction) * (hours - before.Hours) / (after.Hours - before.Hours));
+        }
+
+        return Curve[^1].P50;
+    }
 }

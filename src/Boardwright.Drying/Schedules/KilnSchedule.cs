@@ -20,6 +20,9 @@ public sealed record KilnSchedule
     /// <summary>The code both tables are read by.</summary>
     public required KilnCode Code { get; init; }
 
+    /// <summary>What it is called: its code, or words where it is none of the tables.</summary>
+    public string Name { get => field ?? Code.ToString(); init; }
+
     /// <summary>Steps from green to dry.</summary>
     public required IReadOnlyList<KilnStep> Steps { get; init; }
 

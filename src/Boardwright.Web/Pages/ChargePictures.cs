@@ -40,7 +40,7 @@ internal static class ChargePictures
             return null;
 
         var ahead = run.Forecast is Outcome<KilnForecast>.Done(var forecast)
-            ? forecast.Curve.Select(point => new MoisturePoint(run.WeighedAt.AddHours(point.Hours), point.P10.Percent, point.P50.Percent, point.P90.Percent)).ToList()
+            ? forecast.Curve.Select(point => new MoisturePoint(run.ClockFrom.AddHours(point.Hours), point.P10.Percent, point.P50.Percent, point.P90.Percent)).ToList()
             : [];
         var air = charge.Settings.Select((setting, index) => (setting.At, To: index + 1 < charge.Settings.Count ? charge.Settings[index + 1].At : ahead.Count > 0 ? ahead[^1].At : now, Emc: ChargeRun.EmcOf(setting.DryBulb, setting.WetBulb)))
             .Where(held => held.Emc is not null).SelectMany(held => new[] { (held.At, held.Emc!.Value.Percent), (held.To, held.Emc!.Value.Percent) });

@@ -1,3 +1,4 @@
+using Boardwright.Drying;
 using Boardwright.Quantities;
 using Boardwright.Wood;
 using Boardwright.Yard.Book.Facts;
@@ -111,6 +112,21 @@ internal sealed partial class Fold
         {
             Gaps = charge.Gaps.Add(new(entry.Number, fact.Cause, fact.From, fact.To, Celsius(fact.DryBulbLowestC), fact.DoorsShut, fact.VentsShut, fact.FansRan, fact.Note)),
         });
+
+    // The last step ends the stop where nobody wrote its end.
+    private Refusal? On(RestartStepDone fact) => WithCharge(fact.Charge, charge => charge.Gaps.Count == 0
+        ? new Refusal("charge", fact.Charge, "a charge that was interrupted")
+        : charge with
+        {
+            Restarts = charge.Restarts.Add(new(entry.Number, entry.HappenedAt, fact.Step)),
+            Gaps = fact.Step == RestartStep.Resumed && charge.Gaps[^1] is { To: null } open && entry.HappenedAt >= open.From ? charge.Gaps.SetItem(charge.Gaps.Count - 1, open with { To = entry.HappenedAt }) : charge.Gaps,
+        });
+
+    private Refusal? On(StressTested fact) =>
+        InRange("prong_length_mm", fact.ProngLengthMm, 20.0, 1000.0, "20 to 1000 mm") ?? InRange("gap_sawn_mm", fact.GapSawnMm, 0.0, 200.0, "0 to 200 mm") ?? InRange("gap_read_mm", fact.GapReadMm, 0.0, 400.0, "0 to 400 mm")
+        ?? WithCharge(fact.Charge, charge => fact.Sample is { } sample && !charge.Samples.Exists(one => one.Name == sample)
+            ? new Refusal("sample", sample, $"a sample of charge {fact.Charge}: {string.Join(", ", charge.Samples.Select(one => one.Name))}")
+            : charge with { StressTests = charge.StressTests.Add(new(entry.Number, entry.HappenedAt, fact)) });
 
     private Refusal? On(HeatTreated fact) => InRange("core_c", fact.CoreC, 0.0, 120.0, "0 to 120 C") ?? InRange("held_minutes", fact.HeldMinutes, 0.0, 1e5, "0 to 1e5 min")
         ?? WithCharge(fact.Charge, charge => charge with

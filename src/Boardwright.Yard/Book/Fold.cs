@@ -115,6 +115,8 @@ internal sealed partial class Fold
         SettingsChanged f => On(f),
         GaugeRead f => On(f),
         Interrupted f => On(f),
+        RestartStepDone f => On(f),
+        StressTested f => On(f),
         HeatTreated f => On(f),
         ChargeUnloaded f => On(f),
         PackTallied f => On(f),

@@ -1,3 +1,6 @@
+using Boardwright.Drying;
+using Boardwright.Drying.Schedules;
+
 namespace Boardwright.Yard.Book.Facts;
 
 /// <summary>A charge the owner means to run. It binds nothing until it is loaded.</summary>
@@ -36,6 +39,13 @@ public enum InterruptionCause
 public sealed record Interrupted(
     string Charge, InterruptionCause Cause, DateTime From, DateTime? To = null, double? DryBulbLowestC = null, bool? DoorsShut = null, bool? VentsShut = null, bool? FansRan = null,
     string? Note = null) : Fact;
+
+/// <summary>A step of bringing a kiln back is done. The last one ends an interruption that was still open.</summary>
+public sealed record RestartStepDone(string Charge, RestartStep Step) : Fact;
+
+/// <summary>A stress section was cut and its prongs looked at; settled when the moisture had evened out in it. Gaps between the tips where they were measured.</summary>
+public sealed record StressTested(
+    string Charge, ProngTurn Turn, bool Settled, string? Sample = null, double? ProngLengthMm = null, double? GapSawnMm = null, double? GapReadMm = null, string? Note = null) : Fact;
 
 /// <summary>Heat treatment of a charge: the lowest core temperature held, for how long, by the coldest probe.</summary>
 public sealed record HeatTreated(string Charge, double CoreC, double HeldMinutes, string? Probe = null) : Fact;

@@ -58,6 +58,8 @@ namespace Boardwright.Yard.Book.Facts;
 [JsonDerivedType(typeof(SettingsChanged), "settings_changed")]
 [JsonDerivedType(typeof(GaugeRead), "gauge_read")]
 [JsonDerivedType(typeof(Interrupted), "interrupted")]
+[JsonDerivedType(typeof(RestartStepDone), "restart_step_done")]
+[JsonDerivedType(typeof(StressTested), "stress_tested")]
 [JsonDerivedType(typeof(HeatTreated), "heat_treated")]
 [JsonDerivedType(typeof(ChargeUnloaded), "charge_unloaded")]
 [JsonDerivedType(typeof(PackTallied), "pack_tallied")]

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Boardwright.Drying;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book.Facts;
 
@@ -30,6 +31,11 @@ public sealed record Charge
     public ImmutableList<Gauge> Gauges { get; init; } = [];
 
     public ImmutableList<Gap> Gaps { get; init; } = [];
+
+    /// <summary>Steps ticked on the way back from a stop.</summary>
+    public ImmutableList<RestartTick> Restarts { get; init; } = [];
+
+    public ImmutableList<ProngTest> StressTests { get; init; } = [];
 
     public ImmutableList<Treatment> Treatments { get; init; } = [];
 
@@ -93,6 +99,12 @@ public sealed record Gauge(long Entry, DateTime At, Temperature? DryBulb, Temper
 
 /// <summary>A gap in the drying; nothing is drawn across it.</summary>
 public sealed record Gap(long Entry, InterruptionCause Cause, DateTime From, DateTime? To, Temperature? DryBulbLowest, bool? DoorsShut, bool? VentsShut, bool? FansRan, string? Note);
+
+/// <summary>A step of a restart that is done.</summary>
+public sealed record RestartTick(long Entry, DateTime At, RestartStep Step);
+
+/// <summary>A stress test as recorded.</summary>
+public sealed record ProngTest(long Entry, DateTime At, StressTested Test);
 
 /// <summary>A heat treatment as recorded.</summary>
 public sealed record Treatment(long Entry, DateTime At, Temperature Core, Elapsed Held, string? Probe);

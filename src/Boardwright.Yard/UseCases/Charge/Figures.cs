@@ -44,7 +44,7 @@ internal static class ChargeFigures
                 ("wet bulb", Both(set.WetBulb)),
                 ("the air holds wood at", Percent(emc)),
                 ("schedule lists here", run is null ? "no schedule" : Listed(run)),
-                ("the schedule", run is null ? "–" : $"{run.Schedule.Code}, {run.Schedule.Source} (mark {run.Schedule.Mark})"),
+                ("the schedule", run is null ? "–" : $"{run.Schedule.Name}, {run.Schedule.Source} (mark {run.Schedule.Mark})"),
             ],
         };
     }
@@ -68,7 +68,7 @@ internal static class ChargeFigures
         return new("Set next", Bulbs(next.DryBulb, next.WetBulb), "°F", $"{when}: {what}, when {(run.BySamples ? next.Calls : "the wood")} is at {Number(next.At.Percent, "0.#")} %{was}")
         {
             Method = next.Kind == ChangeKind.NextStep ? "kiln-schedule" : "equalize-and-condition",
-            Source = next.Kind == ChangeKind.NextStep ? $"{run.Schedule.Code}: {run.Schedule.Source} (mark {run.Schedule.Mark})" : "Dry Kiln Operator’s Manual (1991), ch. 7 (M)",
+            Source = next.Kind == ChangeKind.NextStep ? $"{run.Schedule.Name}: {run.Schedule.Source} (mark {run.Schedule.Mark})" : "Dry Kiln Operator’s Manual (1991), ch. 7 (M)",
             Inputs =
             [
                 ("dry bulb", Both(next.DryBulb)),
@@ -146,6 +146,7 @@ internal static class ChargeFigures
             Inputs =
             [
                 ("from", $"mean {Number(run.Mean.Percent, "0.0")} % {(run.BySamples ? "of samples" : "as read before loading")} on {run.WeighedAt.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}"),
+                ("stood since then", run.StoodSince.Hours > 0.0 ? $"{Number(run.StoodSince.Hours, "0.0")} h, put on top" : "not"),
                 ("hours, early to late", $"{Number(forecast.HoursP10, "0")}, {Number(forecast.HoursP50, "0")}, {Number(forecast.HoursP90, "0")}"),
                 ("its own rate", rate is null ? "not learned: as its wood usually dries" : $"{Number(rate.Factor, "0.00")} times its wood’s, from the samples so far"),
                 ("air", "as set now, later steps as listed"),

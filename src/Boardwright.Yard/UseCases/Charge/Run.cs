@@ -42,8 +42,14 @@ public sealed record ChargeRun
     /// <summary>From the samples and the set air on; no answer where this air cannot bring it there.</summary>
     public required Outcome<KilnForecast> Forecast { get; init; }
 
-    /// <summary>When the samples were last weighed: the forecast counts from here.</summary>
+    /// <summary>When the samples were last weighed.</summary>
     public required DateTime WeighedAt { get; init; }
+
+    /// <summary>Time it stood since then, up to now: its clock stood with it.</summary>
+    public required Elapsed StoodSince { get; init; }
+
+    /// <summary>Where the hours of the forecast are counted from.</summary>
+    public DateTime ClockFrom => WeighedAt.AddHours(StoodSince.Hours);
 
     /// <summary>Loss a day that does not check this wood, and the wood; no answer where none is printed.</summary>
     public required Outcome<SafeRate> Safe { get; init; }
@@ -60,7 +66,7 @@ public sealed record ChargeRun
     public DateTime? DryAt(Func<KilnForecast, double> hours)
     {
         ArgumentNullException.ThrowIfNull(hours);
-        return Forecast is Outcome<KilnForecast>.Done(var found) ? WeighedAt.AddHours(hours(found)) : null;
+        return Forecast is Outcome<KilnForecast>.Done(var found) ? ClockFrom.AddHours(hours(found)) : null;
     }
 
     /// <summary>The run of a charge in a kiln that dries with air.</summary>
@@ -95,6 +101,7 @@ public sealed record ChargeRun
                 Rate = (rate as Outcome<KilnRate>.Done)?.Value,
             });
             var weighed = bySamples ? charge.SoundSamples.Max(sample => sample.Weighings[^1].At) : charge.LoadedAt;
+            var stood = SampleRow.Stood(charge, weighed, now);
             var (driest, wettest) = bySamples ? (charge.Driest!.Moisture, charge.Wettest!.Moisture) : (Read(state, charge).Min(stack => stack.Moisture), controlling);
             return new ChargeRun
             {
@@ -106,10 +113,11 @@ public sealed record ChargeRun
                 Set = set,
                 Was = charge.Settings.Count > 1 ? charge.Settings[^2] : null,
                 EmcSet = set is null ? null : EmcOf(set.DryBulb, set.WetBulb),
-                Next = ChargeChange.Of(charge.Target, schedule, controlling, mean, driest, wettest, set, weighed, forecast),
+                Next = ChargeChange.Of(charge.Target, schedule, controlling, mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast),
                 Rate = rate,
                 Forecast = forecast,
                 WeighedAt = weighed,
+                StoodSince = stood,
                 Safe = SafeRate.For(slowest.Species, slowest.Thickness),
                 Fastest = SampleRow.Of(charge, now).Where(row => !row.Sample.Retired).MaxBy(row => row.DailyLossPct ?? double.MinValue),
             };

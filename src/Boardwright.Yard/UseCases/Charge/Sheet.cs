@@ -27,6 +27,9 @@ public sealed record ChargeSheet
     /// <summary>Days it stood still, told as a diagnosis; null when there were none.</summary>
     public ChargeStall? Stall { get; init; }
 
+    /// <summary>The way back after a stop; null while it dries.</summary>
+    public ChargeRestart? Restart { get; init; }
+
     /// <summary>Whether its heat treatment is proven.</summary>
     public required Traced Treatment { get; init; }
 
@@ -58,6 +61,7 @@ public sealed record ChargeSheet
             Vacuum = vacuum,
             Samples = rows,
             Stall = stall,
+            Restart = ChargeRestart.Of(state, charge, now),
             Treatment = ChargeFigures.Treatment(charge, state.Today),
             Caution = CautionFor(state, charge, drying, stall),
             Next = NextFor(state, charge, drying),

@@ -41,6 +41,8 @@ public static class EntryWords
         SettingsChanged f => string.Create(CultureInfo.InvariantCulture, $"{f.Charge} set to {f.DryBulbC * 1.8 + 32.0:0} / {f.WetBulbC * 1.8 + 32.0:0} °F."),
         GaugeRead f => $"Gauges of {f.Charge}:{(f.DryBulbC is { } dry ? string.Create(CultureInfo.InvariantCulture, $" dry bulb {dry * 1.8 + 32.0:0} °F") : "")}{(f.WetBulbC is { } wet ? string.Create(CultureInfo.InvariantCulture, $", wet bulb {wet * 1.8 + 32.0:0} °F") : "")}{(f.CondensateL is { } litres ? $" {litres:0.#} L of condensate" : "")}{(f.CoreC is { } core ? $", core {core:0} °C" : "")}{(f.DryBulbC - f.WetBulbC < 0.5 ? "; the wet bulb reads as the dry one: is its wick dry?" : "")}{(f.Note is { } note ? $"; {note}" : "")}.",
         Interrupted f => $"{f.Charge}: {f.Cause switch { InterruptionCause.PowerCut => "power cut", InterruptionCause.DoorOpen => "door open", InterruptionCause.HeatLost => "heat lost", InterruptionCause.Sensor => "sensor at fault", _ => "interrupted" }} from {f.From:d MMM HH:mm}{(f.To is { } to ? $" to {to:d MMM HH:mm}" : "")}.",
+        RestartStepDone f => $"{f.Charge}, back after a stop: {RestartLine.DoneWords(f.Step)}.",
+        StressTested f => $"Stress section of {f.Charge}{(f.Sample is { } of ? $", sample {of}" : "")}: prongs {ChargeStress.Words(f.Turn)}{(f.Settled ? "" : ", read at once")}.",
         HeatTreated f => $"{f.Charge}: core at {f.CoreC:0} °C for {f.HeldMinutes:0} min.",
         ChargeUnloaded f => $"Out of {f.Charge}: {string.Join(", ", f.Stacks.Select(s => $"{s.OutStack ?? s.Stack} {s.Bf:0} bf{(s.McMeanPct is { } mc ? $" at {mc:0.0} %" : "")}"))}.",
         PackTallied f => $"{f.Pack} {(f.Open ? "being tallied" : "tallied")}: {f.Boards.Count} boards, {f.Bf:0} bf.",

@@ -36,7 +36,7 @@ public static class WeekQuestions
         new(16, "May these share a charge?", "/season", _ => "/season", "kiln schedule", "the schedules of both; the plan never mixes what the sharing rules forbid", "no page takes two stacks and answers yes or no"),
         new(17, "How much must I dry to net the order?", "/promises/{Tag}", Order, "wood shrink", "net after shrinkage and falldown, low, likely and high, against what is sold", "chance of being short is shown as a band, not as a share"),
         new(18, "What did this cost; what do I charge?", "/history/{Tag}", History, "log history", "cost by step from the house's own rates, along the way of the wood", null),
-        new(19, "Power cut, door open, frozen wick: now what?", "/charges/{Tag}", Charge, "dry rate", "the gap as a gap, the clock stopped, heat before spray", null),
+        new(19, "Power cut, door open, frozen wick: now what?", "/charges/{Tag}", Charge, "dry rate", "the danger by wood and moisture, the way back step by step with heat before spray, the gap as a gap, the clock stopped and the days moved by it", null),
         new(20, "Is it bug-free; can I prove it?", "/charges/{Tag}", TreatedCharge, "kiln treat", "coldest core and how long it was held, with the run sheet", "nothing is claimed where the book has no treatment"),
         new(21, "How much resin, hold-down and part B?", "/pours", _ => "/pours", "cast mix", "litres with a low and a high, both parts by mass, stock and what is short, hold-down of each piece", null),
         new(22, "Edges soft, bubbles, sinking: can it be saved?", "/pours/{Tag}", SoftPour, "cast cure", "the ratio as weighed, how far each place had set, the likeliest cause, its test, warm or scrape", "bubbles and sinking are written down, not explained"),

@@ -161,7 +161,7 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
         var times = PlanTimes.InKiln(kiln, stack.Species, stack.Thickness.Length, charge.Target);
         var running = times.ForecastNear(moisture).Then(near => KilnRunHeat.Of(near, new KilnLoad(OvenDry(stack), moisture, near.Steps[0].Step.DryBulb), Outside)) is Outcome<KilnRunHeat>.Done(var heat) ? heat.Running : default;
         return ChargeRun.Of(state, charge, state.Today.ToDateTime(TimeOnly.MinValue)) is Outcome<ChargeRun>.Done({ Forecast: Outcome<KilnForecast>.Done(var forecast) } run)
-            ? (run.WeighedAt, new TimeBand(Elapsed.FromHours(forecast.HoursP50), Elapsed.FromHours(forecast.HoursP90)).Plus(Finish(stack)), running)
+            ? (run.ClockFrom, new TimeBand(Elapsed.FromHours(forecast.HoursP50), Elapsed.FromHours(forecast.HoursP90)).Plus(Finish(stack)), running)
             : times.From(moisture).Then<(DateTime, TimeBand, Power)>(band => (charge.LoadedAt, band.Plus(Finish(stack)), running));
     }
 
