@@ -61,6 +61,10 @@ internal sealed partial class Fold
 
     private Refusal? On(PourMoved fact) => WithPour(fact.Pour, pour => pour with { PourOn = fact.PourOn, DemouldOn = fact.DemouldOn, MovedWhy = fact.Why });
 
+    private Refusal? On(PourRiskSigned fact) => fact.SignedBy.Trim().Length == 0
+        ? new("signed_by", fact.SignedBy, "the name of whoever signs")
+        : WithPour(fact.Pour, pour => pour with { RiskSigned = new(entry.Number, entry.HappenedAt, fact.SignedBy, fact.Warning, entry.By) });
+
     private Refusal? On(ResinMixed fact)
     {
         var refusal = InRange("part_a_kg", fact.PartAKg, 0.0, 1e4, "0 to 1e4 kg") ?? InRange("part_b_kg", fact.PartBKg, 0.0, 1e4, "0 to 1e4 kg")

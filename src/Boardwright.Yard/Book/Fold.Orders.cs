@@ -56,6 +56,19 @@ internal sealed partial class Fold
         return fact.Order is { } about ? WithOrder(about, o => o) : null;
     }
 
+    // A join is read after the orders it speaks of; withdrawn, the names are two again.
+    private Refusal? On(CustomersJoined fact)
+    {
+        var known = orders.Values.Select(order => order.Customer).Concat(complaints.Select(complaint => complaint.Fact.Customer)).Distinct(StringComparer.Ordinal).ToList();
+        var unknown = new[] { ("customer", fact.Customer), ("same_as", fact.SameAs) }.FirstOrDefault(pair => !known.Contains(pair.Item2));
+        if (unknown.Item1 is not null)
+            return new(unknown.Item1, unknown.Item2, known.Count == 0 ? "none has ordered at that time" : $"a customer of the book at that time: {NearestNames.Of(unknown.Item2, known)}");
+        if (customers.AreOne(fact.Customer, fact.SameAs))
+            return new("same_as", fact.SameAs, $"another name than {fact.Customer} that is not joined with it yet");
+        customers = customers.With(fact.Customer, fact.SameAs, entry.Number);
+        return null;
+    }
+
     private Refusal? WithOrder(string tag, Func<Order, Order> change)
     {
         if (!orders.TryGetValue(tag, out var order))

@@ -37,6 +37,7 @@ internal sealed partial class Fold
     private readonly List<Complaint> complaints = [];
     private readonly List<ThicknessSet> thicknessSets = [];
     private readonly List<Misfit> misfits = [];
+    private CustomerNames customers = CustomerNames.None;
     private YardDescribed? yard;
     private FuelStock? fuel;
     private ShavingsBin shavings = new(null, ImmutableSortedSet.Create<string>(StringComparer.Ordinal), 0.0);
@@ -127,6 +128,7 @@ internal sealed partial class Fold
         OrderChangeAsked f => On(f),
         OrderChangeSettled f => On(f),
         OrderWithdrawn f => On(f),
+        CustomersJoined f => On(f),
         Shipped f => On(f),
         Complained f => On(f),
         ClassPlanned f => On(f),
@@ -134,6 +136,7 @@ internal sealed partial class Fold
         ResinCounted f => On(f),
         PourPlanned f => On(f),
         PourMoved f => On(f),
+        PourRiskSigned f => On(f),
         ResinMixed f => On(f),
         Poured f => On(f),
         ShopTemperatureRead f => On(f),
@@ -172,6 +175,7 @@ internal sealed partial class Fold
         Calls = [.. calls],
         Notes = [.. notes],
         Complaints = [.. complaints],
+        Customers = customers,
         ThicknessSets = [.. thicknessSets],
         ShopC = shopC.ToImmutableSortedDictionary(),
         Misfits = [.. misfits],

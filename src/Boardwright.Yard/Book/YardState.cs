@@ -70,6 +70,9 @@ public sealed record YardState
 
     public required ImmutableList<Complaint> Complaints { get; init; }
 
+    /// <summary>Names that are of one customer.</summary>
+    public required CustomerNames Customers { get; init; }
+
     public required ImmutableList<ThicknessSet> ThicknessSets { get; init; }
 
     public required ImmutableSortedDictionary<DateTime, double> ShopC { get; init; }

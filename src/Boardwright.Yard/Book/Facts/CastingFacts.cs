@@ -38,6 +38,9 @@ public sealed record PourPlanned(
 /// <summary>Another day for a pour.</summary>
 public sealed record PourMoved(string Pour, DateOnly PourOn, DateOnly DemouldOn, string Why) : Fact;
 
+/// <summary>Whose table it is was told what is wrong with its wood and wants it poured all the same; the warning stays as it was read.</summary>
+public sealed record PourRiskSigned(string Pour, string SignedBy, string Warning) : Fact;
+
 /// <summary>Resin weighed and mixed for a pour.</summary>
 public sealed record ResinMixed(string Pour, double PartAKg, double PartBKg, int Buckets, double MinutesEach, string? LotA = null, string? LotB = null) : Fact;
 

@@ -44,6 +44,9 @@ public sealed record OrderChangeSettled(string Order, ChangeOutcome Outcome, int
 /// <summary>The order is off.</summary>
 public sealed record OrderWithdrawn(string Order, string Why) : Fact;
 
+/// <summary>Two names are of one customer. Nothing is renamed: every entry keeps the name it was written under.</summary>
+public sealed record CustomersJoined(string Customer, string SameAs, string? How = null) : Fact;
+
 /// <summary>Goods left on an order line: packs, parts of stacks, or a loose quantity.</summary>
 public sealed record Shipped(
     string Shipment, string Order, IReadOnlyList<string> Packs, IReadOnlyList<StackShare> Stacks, int Line = 1, double? Quantity = null, string? Carrier = null,

@@ -18,6 +18,9 @@ public sealed record Pour
     /// <summary>Why it was moved, if it was.</summary>
     public string? MovedWhy { get; init; }
 
+    /// <summary>Who wants it poured in spite of the warning about its wood, if anybody does.</summary>
+    public RiskSigned? RiskSigned { get; init; }
+
     public ImmutableList<Mix> Mixes { get; init; } = [];
 
     public DateTime? PouredAt { get; init; }
@@ -28,6 +31,11 @@ public sealed record Pour
 
     public ImmutableList<long> History { get; init; } = [];
 }
+
+/// <summary>A name under a warning.</summary>
+/// <param name="Warning">As it was read.</param>
+/// <param name="Witness">Who of the yard was there.</param>
+public sealed record RiskSigned(long Entry, DateTime At, string By, string Warning, string Witness);
 
 /// <summary>Resin weighed for a pour.</summary>
 public sealed record Mix(long Entry, DateTime At, Mass PartA, Mass PartB, int Buckets, Elapsed Each, string? LotA, string? LotB);

@@ -58,6 +58,8 @@ public static class EntryWords
         Complained f => $"{f.Customer}: {f.Text}.",
         ResinCounted f => $"Part {f.Part} of {f.Resin}: {f.Kg:0.0} kg.",
         PourMoved f => $"{f.Pour} moved to {Day(f.PourOn)}: {f.Why}.",
+        CustomersJoined f => $"{f.Customer} and {f.SameAs} are one customer{(f.How is { } how ? $": {how}" : "")}.",
+        PourRiskSigned f => $"{f.SignedBy} wants {f.Pour} poured in spite of: {f.Warning}",
         ResinMixed f => $"Resin for {f.Pour}: {f.PartAKg:0.00} kg A, {f.PartBKg:0.00} kg B.",
         Poured f => $"{f.Pour} was poured.",
         ShopTemperatureRead f => $"Shop: {string.Join(", ", f.Readings.Select(reading => $"{reading.ShopC:0} °C"))}.",

@@ -45,6 +45,7 @@ public static class EntryWrite
         ("tag_proven", "An item is known again"), ("species_corrected", "It is another species"), ("stack_counted", "A stack was counted again"), ("stack_taken_from", "Boards were taken from a stack"),
         ("stack_reserved", "A stack is kept for somebody"), ("stack_dressed", "Boards were planed"), ("custom_planed", "Somebody’s own wood was planed"), ("shavings_emptied", "The shavings bin was emptied"),
         ("order_answered", "A customer was answered"), ("order_change_asked", "A customer asks for a change"), ("order_change_settled", "A change is settled"), ("order_withdrawn", "An order is off"),
+        ("customers_joined", "Two names are one customer"),
         ("phone_call_taken", "Somebody rang"), ("person_away", "Somebody is away"), ("day_closed", "The yard is closed on a day"), ("note_written", "A remark"),
     ];
 
@@ -117,6 +118,7 @@ public static class EntryWrite
         "stack" => [.. state.Stacks.Values.Where(stack => stack.IsHere).Select(stack => stack.Tag)],
         "order" or "reserved_for" => [.. state.Orders.Values.Where(order => order.IsOpen).Select(order => order.Tag)],
         "item" or "confused_with" => [.. state.Logs.Values.Where(log => !log.IsSawn).Select(log => log.Tag), .. state.Stacks.Values.Where(stack => stack.IsHere).Select(stack => stack.Tag), .. state.Packs.Values.Where(pack => pack.Shipment is null).Select(pack => pack.Tag)],
+        "customer" or "same_as" => Customers.Names(state),
         "place" => [.. state.Places.Keys],
         "person" => [.. state.People.Keys],
         "species" => [.. SpeciesTable.All.Select(species => species.CommonName)],

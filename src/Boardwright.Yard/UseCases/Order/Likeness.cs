@@ -17,15 +17,16 @@ public static class OrderLikeness
     public static IReadOnlyList<LikeOrder> Of(YardState state, string customer, string goods, double quantity, DateOnly dueOn)
     {
         ArgumentNullException.ThrowIfNull(state);
-        return [.. state.Orders.Values.Select(order => Alike(order, customer, goods, quantity, dueOn)).OfType<LikeOrder>()];
+        return [.. state.Orders.Values.Select(order => Alike(state, order, customer, goods, quantity, dueOn)).OfType<LikeOrder>()];
     }
 
-    private static LikeOrder? Alike(Order order, string customer, string goods, double quantity, DateOnly dueOn)
+    private static LikeOrder? Alike(YardState state, Order order, string customer, string goods, double quantity, DateOnly dueOn)
     {
-        if (!SameName(order.Customer, customer))
+        var joined = state.Customers.AreOne(order.Customer, customer);
+        if (!joined && !SameName(order.Customer, customer))
             return null;
         var same = order.IsOpen && order.Lines.Any(line => SameName(line.Asked.Goods, goods) && Math.Abs(line.Asked.Quantity - quantity) <= QuantityShare * quantity && Math.Abs(line.Asked.DueOn.DayNumber - dueOn.DayNumber) <= DaysApart);
-        var other = !string.Equals(order.Customer, customer, StringComparison.Ordinal);
+        var other = !joined && !string.Equals(order.Customer, customer, StringComparison.Ordinal);
         return same ? new(order.Tag, order.Customer, true, $"{order.Tag} of {order.Customer} asks for the same by {order.DueOn:d MMM}. Was it typed twice?")
             : other ? new(order.Tag, order.Customer, false, $"{order.Tag} is of {order.Customer}. Is it the same customer under another name?")
             : null;

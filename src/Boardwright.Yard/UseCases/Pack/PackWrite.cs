@@ -135,21 +135,9 @@ public static class PackWrite
         return book.Write([new NewEntry(open.Entry.By, fact with { Bf = Footage(fact.Boards, stack) }, Corrects: open.Entry.Number, Reason: why, AsEntered: typed, Id: id)]);
     }
 
-    // 8.6 may be a decimal or 8 ft 6 in: asked, never guessed.
-    private static Outcome<double> Feet(string? text)
-    {
-        var given = (text ?? "").Trim();
-        if (given.Any(char.IsLetter) || given.Contains('\'', StringComparison.Ordinal))
-            return Quantities.Reading.Read.Length("Length", given).Then<double>(length => length.Feet);
-        var point = given.IndexOf('.', StringComparison.Ordinal);
-        return point > 0 && point == given.Length - 2 && given[^1] is not ('0' or '5')
-            ? new Refusal("Length", $"{given} ft", $"{given[..point]}ft{given[^1]}in or {given}0: it may be feet and inches, or tenths of a foot")
-            : Number("Length", given);
-    }
-
     // A board no log of this mill could give is asked about; what may have been meant is named.
     private static Outcome<TallyBoard> Read(YardState state, BoardPressed pressed) =>
-        Number("Width", pressed.Width).Then(whole => (string.IsNullOrEmpty(pressed.Part) ? 0.0 : Number("Quarter", pressed.Part)).Then(part => (pressed.LengthUnit == "ft" ? Feet(pressed.Length) : Number("Length", pressed.Length)).Then<TallyBoard>(length =>
+        Number("Width", pressed.Width).Then(whole => (string.IsNullOrEmpty(pressed.Part) ? 0.0 : Number("Quarter", pressed.Part)).Then(part => (pressed.LengthUnit == "ft" ? FeetTyped.Feet("Length", pressed.Length) : Number("Length", pressed.Length)).Then<TallyBoard>(length =>
         {
             var width = pressed.WidthUnit == "cm" ? (whole + part) / 2.54 : whole + part;
             var feet = pressed.LengthUnit == "m" ? length / 0.3048 : length;

@@ -20,7 +20,9 @@ public static class PourFill
         var poured = read.Millimetres("Depth poured, mm", depth);
         if (poured is { Millimetres: < 1.0 or > 500.0 })
             read.Refuse("Depth poured, mm", depth, "1 to 500 mm");
-        if (book.State.Pours.TryGetValue(tag, out var pour) && pour.Mixes.Count == 0)
+        if (book.State.Pours.TryGetValue(tag, out var pour))
+            PourSign.Demand(pour, read);
+        if (pour is { Mixes.Count: 0 })
             read.Refuse(tag, "nothing weighed yet", "a pour whose mix was weighed and written: its lots and ratio have to be known");
         var who = read.By(book.State, by);
         return read.Then(() => key.Write(book, who, new Poured(tag, poured?.Millimetres)));

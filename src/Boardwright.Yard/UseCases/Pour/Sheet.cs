@@ -32,8 +32,11 @@ public sealed record PourSheet
 
     public required IReadOnlyList<PourPiece> Pieces { get; init; }
 
-    /// <summary>What forbids pouring it like this; empty for none.</summary>
+    /// <summary>What forbids pouring it like this; empty for none, or when what is wrong with the wood was signed for.</summary>
     public required IReadOnlyList<string> Faults { get; init; }
+
+    /// <summary>What is wrong with the wood, to be read and signed for; null when nothing is, or the table is poured.</summary>
+    public string? ToSign { get; init; }
 
     /// <summary>Hours by label and by model, peak and margin.</summary>
     public required IReadOnlyList<Traced> CureFigures { get; init; }
@@ -78,6 +81,7 @@ public sealed record PourSheet
             Figures = [.. PourFigures.Amounts(state, pour, cure.Resin, volume, mix)],
             Pieces = pieces,
             Faults = faults,
+            ToSign = pour.PouredAt is null && !PourSign.MayGoOn(pour) ? PourSign.Warning(pour) : null,
             CureFigures = [.. PourFigures.Cure(pour, cure)],
             Cure = cure,
             Advice = cure.Model is { } model ? PourAdvice.For(model, cure.Resin.Label) : ["The book does not say how this resin cures: only the label's hours are shown."],
@@ -103,7 +107,7 @@ public sealed record PourSheet
 
     private static List<string> FaultsOf(Pour pour, Casting.Resin resin, IReadOnlyList<(CastingWood Piece, HoldDown Held)> held, IReadOnlyList<PourPiece> pieces)
     {
-        var faults = pieces.Where(piece => piece.IsTooWet).Select(piece => $"Piece {piece.Name}: {piece.Moisture}.").ToList();
+        var faults = pieces.Where(piece => piece.IsTooWet && !PourSign.MayGoOn(pour)).Select(piece => $"Piece {piece.Name}: {piece.Moisture}.").ToList();
         if (resin.Label.DeepestPour is { } deepest && pour.Plan.DepthMm > deepest.Millimetres)
         {
             var pours = (int)Math.Ceiling(pour.Plan.DepthMm / deepest.Millimetres);

@@ -21,7 +21,7 @@ public static class PourWarmth
         var shop = read.Celsius("Shop, °C", temperature);
         if (shop.Celsius is < -40.0 or > 60.0)
             read.Refuse("Shop, °C", temperature, "-40 to 60 °C");
-        var at = book.Now - key.Waited;
+        var at = read.Time(book, key);
         if (!string.IsNullOrWhiteSpace(hour))
         {
             if (TimeOnly.TryParseExact(hour.Trim(), "H:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var time))

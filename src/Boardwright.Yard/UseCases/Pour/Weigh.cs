@@ -33,8 +33,11 @@ public static class PourWeigh
         var lotA = read.Named("Lot of part A", typed.LotA, "the lot on the can; an unlabelled can is not poured");
         var lotB = read.Named("Lot of part B", typed.LotB, "the lot on the can; an unlabelled can is not poured");
         var by = read.By(state, typed.By);
-        if (read.Refusals.Count == 0 && !typed.AsWeighed && state.Pours.TryGetValue(tag, out var pour))
+        var pour = state.Pours.GetValueOrDefault(tag);
+        if (read.Refusals.Count == 0 && !typed.AsWeighed && pour is not null)
             Question(state, pour.Plan.Resin, a, b, lotA, lotB, read);
+        if (pour is not null)
+            PourSign.Demand(pour, read);
         return read.Then(() => key.Write(book, by, new ResinMixed(tag, a.Kilograms, b.Kilograms, buckets, minutes, lotA, lotB),
             new Dictionary<string, string>(StringComparer.Ordinal) { ["part_a_kg"] = typed.PartA!, ["part_b_kg"] = typed.PartB! }));
     }

@@ -4,7 +4,7 @@ using Boardwright.Yard.Book;
 
 namespace Boardwright.Yard.UseCases;
 
-/// <summary>Planned tables whose wood is too wet, or whose pour is deeper than the label allows.</summary>
+/// <summary>Planned tables whose wood is too wet and was not signed for, or whose pour is deeper than the label allows.</summary>
 internal static class WoodNotForPours
 {
     public static IEnumerable<DayTask> Of(YardState state)
@@ -12,7 +12,7 @@ internal static class WoodNotForPours
         foreach (var pour in state.Pours.Values.Where(pour => pour.PouredAt is null))
         {
             var wettest = pour.Plan.Pieces.MaxBy(piece => piece.McPct);
-            var wet = wettest is not null && WoodForPour.Of(MoistureContent.FromPercent(wettest.McPct)) is { IsTooWet: true };
+            var wet = wettest is not null && !PourSign.MayGoOn(pour) && WoodForPour.Of(MoistureContent.FromPercent(wettest.McPct)) is { IsTooWet: true };
             var deep = state.Resins.TryGetValue(pour.Plan.Resin, out var resin) && pour.Plan.DepthMm > resin.Label.DepthMaxMm;
             if (!wet && !deep)
                 continue;
