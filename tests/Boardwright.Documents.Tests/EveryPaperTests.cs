@@ -1,3 +1,4 @@
+using Boardwright.Documents.Blanks;
 using Boardwright.Documents.Kilns;
 using Boardwright.Documents.Logs;
 using Boardwright.Documents.Packs;
@@ -9,7 +10,7 @@ namespace Boardwright.Documents.Tests;
 /// <summary>What holds for every paper the shop prints, usual and awkward alike.</summary>
 public class EveryPaperTests
 {
-    private static readonly Dictionary<string, Func<byte[]>> Papers = new()
+    private static readonly Dictionary<string, Func<byte[]>> Papers = new(Blank())
     {
         ["tag"] = () => PackTag.Render(Examples.Tag),
         ["tag, half letter"] = () => PackTag.Render(Examples.Tag, Paper.HalfLetter),
@@ -28,6 +29,12 @@ public class EveryPaperTests
         ["cutting sheet, metal"] = () => CuttingSheet.Render(LogExamples.Metal, Paper.Letter),
         ["cutting sheet, long names"] = () => CuttingSheet.Render(LogExamples.Long),
     };
+
+    private static IEnumerable<KeyValuePair<string, Func<byte[]>>> Blank() =>
+    [
+        .. BlankForms.All.Select(form => KeyValuePair.Create<string, Func<byte[]>>($"blank {form.Name}", () => BlankPaper.Render(form, Examples.Yard, BlankTests.Made))),
+        .. BlankForms.All.Select(form => KeyValuePair.Create<string, Func<byte[]>>($"blank {form.Name}, letter", () => BlankPaper.Render(form, Examples.LongName, BlankTests.Made, Paper.Letter))),
+    ];
 
     public static TheoryData<string> Names { get; } = [.. Papers.Keys];
 

@@ -1,4 +1,5 @@
 using Boardwright.Documents;
+using Boardwright.Documents.Blanks;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.UseCases;
@@ -8,7 +9,7 @@ using Microsoft.AspNetCore.Routing;
 
 namespace Boardwright.Web.Papers;
 
-/// <summary>The papers by address: tag, piece tally and packing list of packs, run sheet of a charge, cutting sheet of a log. ?paper= names the sheet.</summary>
+/// <summary>The papers by address: tag, piece tally and packing list of packs, run sheet of a charge, cutting sheet of a log, blank forms. ?paper= names the sheet.</summary>
 public static class PaperEndpoints
 {
     public static void MapPapers(this IEndpointRouteBuilder routes, YardBook book)
@@ -22,6 +23,10 @@ public static class PaperEndpoints
         routes.MapGet("/charges/{charge}/run-sheet.pdf", (string charge, string? paper) => Pdf($"run-sheet-{charge}", Full(paper).Then(sheet => ChargePapers.RunSheet(book.State, charge, book.Now, sheet))));
         routes.MapGet("/logs/{log}/cutting-sheet.pdf", (string log, string? thickness, string? pattern, string? paper) => Pdf($"cutting-sheet-{log}", Full(paper).Then(sheet =>
             LogChoice.Read(thickness, pattern).Then(choice => LogPapers.CuttingSheet(book.State, log, choice.Thickness, choice.Pattern, sheet)))));
+        routes.MapGet("/papers/all.pdf", (string? paper) => Pdf("blank-forms", Full(paper).Then<byte[]>(sheet => BlankPaper.RenderAll(BlankForms.All, book.State.Yard?.Name ?? "", book.Now, sheet))));
+        routes.MapGet("/papers/{form}.pdf", (string form, string? paper) => Pdf(form, Full(paper).Then<byte[]>(sheet => BlankForms.Find(form) is { } blank
+            ? BlankPaper.Render(blank, book.State.Yard?.Name ?? "", book.Now, sheet)
+            : new Refusal("form", form, string.Join(", ", BlankForms.All.Select(one => one.Name))))));
     }
 
     private static Outcome<Paper> Full(string? name) => Sheet(name, Paper.A4).Then<Paper>(sheet =>

@@ -5,11 +5,14 @@ using Boardwright.Yard.Book.Facts;
 
 namespace Boardwright.Yard.UseCases;
 
-/// <summary>What a posted form says about itself: its identity, so that it is kept once however often it arrives, and how long it waited on a phone without signal.</summary>
+/// <summary>What a posted form says about itself: its identity, so that it is kept once however often it arrives, how long it waited on a phone without signal, and when it happened where it was on paper before.</summary>
 /// <param name="Entry">An id made when the form was opened.</param>
 /// <param name="WaitedSeconds">Seconds since it was written; null or empty for none. A span, because a phone's clock may be wrong.</param>
-public sealed record PostedKey(string? Entry, string? WaitedSeconds)
+/// <param name="Happened">The time that stands on the paper, 2026-11-02 06:10; null or empty for now.</param>
+public sealed record PostedKey(string? Entry, string? WaitedSeconds, string? Happened = null)
 {
+    private static readonly string[] TimeForms = ["yyyy-MM-dd HH:mm", "yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"];
+
     private static readonly TimeSpan WaitMost = TimeSpan.FromDays(31);
 
     /// <summary>Neither id nor wait.</summary>
@@ -34,10 +37,23 @@ public sealed record PostedKey(string? Entry, string? WaitedSeconds)
     public TimeSpan Waited => double.TryParse(WaitedSeconds, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var seconds) && seconds > 0.0
         ? TimeSpan.FromSeconds(Math.Min(seconds, WaitMost.TotalSeconds)) : TimeSpan.Zero;
 
+    /// <summary>When it happened: the time on the paper, else now less the wait.</summary>
+    public Outcome<DateTime> Time(YardBook book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        var now = book.Now;
+        if (string.IsNullOrWhiteSpace(Happened))
+            return now - Waited;
+        return DateTime.TryParseExact(Happened.Trim(), TimeForms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var at) && at <= now
+            ? at : new Refusal("When it happened", Happened, $"the day and hour on the paper, such as 2026-11-02 06:10, not after {now:yyyy-MM-dd HH:mm}");
+    }
+
     /// <summary>Writes one fact under this key.</summary>
     public Outcome<IReadOnlyList<Entry>> Write(YardBook book, string by, Fact fact, IReadOnlyDictionary<string, string>? asEntered = null, DateTime? at = null)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return book.Write([new NewEntry(by, fact, at ?? (Waited > TimeSpan.Zero ? book.Now - Waited : null), AsEntered: asEntered, Id: Id)]);
+        if (at is null && (Waited > TimeSpan.Zero || !string.IsNullOrWhiteSpace(Happened)))
+            return Time(book).Then(time => book.Write([new NewEntry(by, fact, time, AsEntered: asEntered, Id: Id)]));
+        return book.Write([new NewEntry(by, fact, at, AsEntered: asEntered, Id: Id)]);
     }
 }

@@ -56,6 +56,9 @@ internal sealed class Typed
         return text ?? "";
     }
 
+    /// <summary>When it happened, as the form says.</summary>
+    public DateTime Time(YardBook book, PostedKey key) => Take(key.Time(book));
+
     /// <summary>Writes when nothing was refused.</summary>
     public Outcome<IReadOnlyList<Entry>> Then(Func<Outcome<IReadOnlyList<Entry>>> write) => refusals.Count > 0 ? new Outcome<IReadOnlyList<Entry>>.Refused(refusals) : write();
 

@@ -96,6 +96,34 @@ public sealed class YardLogTests
         Assert.Equal(before, book.State.Entries.Count);
     }
 
+    [Theory]
+    [InlineData("8.6", "8ft6in or 8.60")]
+    [InlineData("10.3", "10ft3in or 10.30")]
+    public void A_length_that_may_be_feet_and_inches_is_asked_about_at_the_intake_too(string typed, string ways)
+    {
+        var book = DemonstrationBook.Open();
+
+        var refused = Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(LogReceive.Write(book, Typed() with { ScaleLength = "8", ActualLength = typed })).Reasons[0];
+
+        Assert.Equal((nameof(LogEntry.ActualLength), typed), (refused.What, refused.Given));
+        Assert.Contains(ways, refused.Accepted, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("8ft6in", 102.0)]
+    [InlineData("8.60", 103.2)]
+    [InlineData("8.5", 102.0)]
+    [InlineData("2.6m", 102.3622)]
+    public void A_length_that_says_what_it_is_is_taken_and_kept_as_typed(string typed, double inches)
+    {
+        var book = DemonstrationBook.Open();
+
+        var entry = Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(LogReceive.Write(book, Typed() with { ActualLength = typed })).Value[0];
+
+        Assert.Equal(inches, book.State.Logs["L-041"].ActualLength.Inches, 1e-4);
+        Assert.Equal(typed, entry.Typed("actual_length_m"));
+    }
+
     private static LogEntry Typed() => new()
     {
         Tag = "L-041",

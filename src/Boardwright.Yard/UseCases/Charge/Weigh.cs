@@ -29,7 +29,7 @@ public static class ChargeWeigh
             return new Refusal("Charge", tag, $"a charge of the book: {NearestNames.Of(tag, [.. state.Charges.Keys])}");
 
         var by = read.By(state, typed.By);
-        var at = key.Waited > TimeSpan.Zero ? book.Now - key.Waited : book.Now;
+        var at = read.Time(book, key);
         var rows = SampleRow.Of(charge, at).Where(row => !row.Sample.Retired).ToDictionary(row => row.Sample.Name, StringComparer.Ordinal);
         var damaged = Damage(read, tag, typed, rows);
         var weighed = typed.Weights.Where(pair => !string.IsNullOrWhiteSpace(pair.Value)).Select(pair => (Sample: pair.Key, Text: pair.Value!, Weight: read.Grams($"Sample {pair.Key}", pair.Value))).ToList();

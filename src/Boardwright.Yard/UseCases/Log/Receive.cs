@@ -24,7 +24,11 @@ public static class LogReceive
         ["by"] = nameof(LogEntry.By),
     };
 
-    public static Outcome<IReadOnlyList<Entry>> Write(YardBook book, LogEntry typed)
+    /// <summary>Writes it.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="typed">As typed.</param>
+    /// <param name="key">Of the form; null for none.</param>
+    public static Outcome<IReadOnlyList<Entry>> Write(YardBook book, LogEntry typed, PostedKey? key = null)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(typed);
@@ -55,7 +59,7 @@ public static class LogReceive
         var fact = new LogReceived(
             tag, source, species!.CommonName, a.Millimetres, b.Millimetres, large.Millimetres, scale.Metres, actual.Metres, scan, (int)hits, typed.EndCoated,
             string.IsNullOrWhiteSpace(typed.Owner) ? "mill" : typed.Owner.Trim(), Blank(typed.Defect), Blank(typed.PlannedFor), (decimal?)paid);
-        return Named(book.Write([new NewEntry(by, fact, AsEntered: Typed(typed))]), typed);
+        return Named((key ?? PostedKey.None).Write(book, by, fact, Typed(typed)), typed);
     }
 
     private static Dictionary<string, string> Typed(LogEntry typed) => new(
@@ -79,7 +83,9 @@ public static class LogReceive
     private static Length Size(string what, string? text, string unit, List<Refusal> wrong)
     {
         var given = (text ?? "").Trim();
-        var size = Take(Read.Length(what, double.TryParse(given, System.Globalization.CultureInfo.InvariantCulture, out _) ? given + unit : given), wrong);
+        var isBare = double.TryParse(given, System.Globalization.CultureInfo.InvariantCulture, out _);
+        var size = Take(isBare && unit == "ft" && FeetTyped.Feet(what, given) is Outcome<double>.Refused(var asked)
+            ? new Outcome<Length>.Refused(asked) : Read.Length(what, isBare ? given + unit : given), wrong);
         if (wrong.LastOrDefault()?.What == what)
             wrong[^1] = wrong[^1] with { Given = given };
         else if (size.Metres <= 0.0)

@@ -58,10 +58,10 @@ public static class StackBuild
         var by = read.By(state, typed.By);
         var bf = logs.Count > 0 ? (double?)null : read.Number("Footage", typed.Bf, 1.0, 1e5, "1 to 100000 bf, or the logs it was sawn from");
         var pieces = logs.Count > 0 || string.IsNullOrWhiteSpace(typed.Pieces) ? (int?)null : read.Whole("Pieces", typed.Pieces, 1, 10000);
+        var at = read.Time(book, key);
         return read.Then(() =>
         {
             var owner = !string.IsNullOrWhiteSpace(typed.Owner) ? typed.Owner.Trim() : first?.Owner ?? "mill";
-            var at = key.Waited > TimeSpan.Zero ? book.Now - key.Waited : book.Now;
             return book.Write(
             [
                 new NewEntry(by, new StackBuilt(tag, species, quarters, product, at.Day(), place, owner, bf, pieces, grain), at, Id: key.Id),
