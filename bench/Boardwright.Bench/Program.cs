@@ -6,12 +6,20 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Loggers;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Boardwright.Bench.Drying;
 using Boardwright.Bench.Planning;
 
 // batching FOLDER SECONDS [PATTERN]: quality against best known results, not time.
 if (args is ["batching", var folder, var seconds, .. var rest])
 {
     BatchingBench.Run(folder, double.Parse(seconds, CultureInfo.InvariantCulture), rest.Length > 0 ? rest[0] : "*.dzn");
+    return;
+}
+
+// drying step: an hour of many boards against the machine and other ways, in slices that a busy machine disturbs little.
+if (args is ["drying", "step"])
+{
+    BoardStepBench.Run();
     return;
 }
 
