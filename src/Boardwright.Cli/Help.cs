@@ -77,7 +77,7 @@ public static class Help
         output.WriteLine();
         foreach (var (words, help) in ServeOptions.Described)
         {
-            output.WriteLine($"  {words,-16}  {help}");
+            output.WriteLine($"  {words,-19}  {help}");
         }
 
         output.WriteLine();

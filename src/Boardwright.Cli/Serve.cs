@@ -38,6 +38,8 @@ public static class Serve
         builder.WebHost.UseUrls($"http://127.0.0.1:{options.Port}");
         builder.AddBoardwrightPages(book, Path.Combine(options.DataFolder, "keys"), options.DemoFolder);
         builder.Services.AddHostedService(_ => new DailyCopies(book, Place(options), Path.Combine(options.DataFolder, "copies", "daily"), TimeProvider.System, error));
+        if ((options.Broker ?? options.Sensors) is { } broker)
+            builder.Services.AddHostedService(services => new SensorStation(services.GetRequiredService<SensorDesk>(), broker, options.Broker is not null, options.BrokerKey, TimeProvider.System, error));
         using var app = builder.Build();
         app.MapBoardwrightPages();
         app.Start();

@@ -43,6 +43,7 @@ public partial class DependencyTests
     [Theory]
     [InlineData("Google.OrTools", "Boardwright.Planning.Solver")]
     [InlineData("PDFsharp", "Boardwright.Documents")]
+    [InlineData("MQTTnet", "Boardwright.Sensors")]
     public void A_heavy_package_is_named_in_one_room(string package, string room)
     {
         var users = Checkout.Files("src/", ".csproj").Where(path => Checkout.Read(path).Contains($"\"{package}\"", StringComparison.Ordinal)).Select(Path.GetFileNameWithoutExtension);

@@ -31,6 +31,7 @@ public static class BoardwrightPages
         builder.WebHost.UseStaticWebAssets();   // run from the build's folder, styles and fonts still lie in the source; published, this does nothing
         builder.Services.AddSingleton(book);
         builder.Services.AddSingleton(new PlanDesk(book, TimeProvider.System));
+        builder.Services.AddSingleton(new SensorDesk(book, TimeProvider.System));
         builder.Services.AddSingleton(new DemonstrationDays(book, demoFolder));
         builder.Services.AddHttpContextAccessor();
         builder.Services.AddRazorComponents();

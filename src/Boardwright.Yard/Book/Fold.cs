@@ -21,6 +21,7 @@ internal sealed partial class Fold
     private readonly SortedDictionary<string, Resin> resins = Sorted<Resin>();
     private readonly SortedDictionary<string, Kiln> kilns = Sorted<Kiln>();
     private readonly SortedDictionary<string, Boiler> boilers = Sorted<Boiler>();
+    private readonly SortedDictionary<string, Sensor> sensors = Sorted<Sensor>();
     private readonly SortedDictionary<string, PersonNamed> people = Sorted<PersonNamed>();
     private readonly SortedDictionary<string, PlaceNamed> places = Sorted<PlaceNamed>();
     private readonly SortedDictionary<string, HouseSetting> settings = Sorted<HouseSetting>();
@@ -83,6 +84,8 @@ internal sealed partial class Fold
         EquipmentBack f => On(f),
         FuelCounted f => On(f),
         BoilerStoked f => On(f),
+        SensorPlaced f => On(f),
+        SensorJudged f => On(f),
         ClimateNormalSet f => On(f),
         WeatherObserved f => On(f),
         WeatherForecast f => On(f),
@@ -162,6 +165,7 @@ internal sealed partial class Fold
         Resins = Frozen(resins),
         Kilns = Frozen(kilns),
         Boilers = Frozen(boilers),
+        Sensors = Frozen(sensors),
         People = Frozen(people),
         Places = Frozen(places),
         Settings = Frozen(settings),

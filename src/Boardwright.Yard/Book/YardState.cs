@@ -43,6 +43,9 @@ public sealed record YardState
 
     public required ImmutableSortedDictionary<string, Boiler> Boilers { get; init; }
 
+    /// <summary>By topic.</summary>
+    public required ImmutableSortedDictionary<string, Sensor> Sensors { get; init; }
+
     public required ImmutableSortedDictionary<string, PersonNamed> People { get; init; }
 
     public required ImmutableSortedDictionary<string, PlaceNamed> Places { get; init; }

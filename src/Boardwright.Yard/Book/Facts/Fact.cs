@@ -25,6 +25,8 @@ namespace Boardwright.Yard.Book.Facts;
 [JsonDerivedType(typeof(EquipmentBack), "equipment_back")]
 [JsonDerivedType(typeof(FuelCounted), "fuel_counted")]
 [JsonDerivedType(typeof(BoilerStoked), "boiler_stoked")]
+[JsonDerivedType(typeof(SensorPlaced), "sensor_placed")]
+[JsonDerivedType(typeof(SensorJudged), "sensor_judged")]
 [JsonDerivedType(typeof(ClimateNormalSet), "climate_normal_set")]
 [JsonDerivedType(typeof(WeatherObserved), "weather_observed")]
 [JsonDerivedType(typeof(WeatherForecast), "weather_forecast")]

@@ -32,6 +32,8 @@ internal static class SetupTables
             r.Whole("stack_places"), r.Mm("place_width"), r.M("place_length"), r.Mm("place_height"), r.Number("fill_of_layers"), r.Number("load_h"), r.Number("unload_h"), r.Number("fans_kw"),
             r.Money("fixed_per_day_money"), [.. r.List("holding_heat_kw").Select(pair => Holding(r, pair))], r.TextOrNull("note"))),
         YardTable.Of("boilers", "boiler,steady_output_kw", r => new BoilerInstalled(r.Text("boiler"), r.Number("steady_output_kw"), r.NumberOrNull("stoked_every_h"))),
+        YardTable.Of("sensors", "topic,kiln,quantity,unit", r => new SensorPlaced(
+            r.Text("topic"), r.Text("kiln"), r.Word<SensorQuantity>("quantity"), r.Text("unit"), r.NumberOrNull("silent_after_min") ?? 15.0)),
         YardTable.Of("fuel", "counted_on,cords", r => new FuelCounted(r.Number("cords"), r.Number("solid_share"), r.Text("species"), r.Number("mc_pct")), r => r.At("counted_on")),
         YardTable.Of("calls", "at,caller,text", r => new PhoneCallTaken(r.Text("caller"), r.Text("text"), r.TextOrNull("about"), r.TextOrNull("species") is { } species
             ? new TreeOffered(species, r.MmOrNull("girth"), r.MOrNull("first_limb"), r.NumberOrNull("road_miles"), r.MOrNull("log_len"), r.MmOrNull("small_end_low"), r.MmOrNull("small_end_high"), r.Yes("metal_nearby"), r.TextOrNull("felled_by"))

@@ -21,6 +21,8 @@ public static class EntryWords
         EquipmentDown f => $"{f.Equipment} is down: {f.Why}{(f.BackExpectedOn is { } day ? $"; back {Day(day)}" : "")}{(f.BackLateOn is { } late ? $", at the worst {Day(late)}" : "")}.",
         EquipmentPromised f => $"{f.Equipment} is promised for {Day(f.BackExpectedOn)} now{(f.Why is { } why ? $": {why}" : "")}.",
         EquipmentBack f => $"{f.Equipment} works again.",
+        SensorPlaced f => $"A sensor of {f.Kiln} speaks as {f.Topic}: {SensorList.Words(f.Quantity)} in {f.Unit}.",
+        SensorJudged f => f.Standing == SensorStanding.Alive ? $"The sensor {f.Topic} is alive again." : $"The sensor {f.Topic} is not to be believed: {f.Why}.",
         LogReceived f => $"{f.Log}, {f.Species}, came from {f.Source}: {Inches(f.SmallEndAMm)} by {Inches(f.SmallEndBMm)} in, {f.ScaleLengthM / 0.3048:0.#} ft.",
         BladeStruck f => $"The blade hit metal in {f.Log}: {f.CostMoney:0.##}{(f.ChargedTo is { } who ? $", charged to {who}" : "")}.",
         EndCoated f => $"The ends of {f.Log} were coated.",

@@ -20,7 +20,7 @@ public sealed record MorningSheet(string? Person, IReadOnlyList<SheetPerson> Peo
     private static readonly Func<YardState, IEnumerable<DayTask>>[] Rules =
     [
         ChargesToWatch.Of, ChargesToPull.Of, KilnsToLoad.Of, OpenInterruptions.Of,
-        FiresToStoke.Of, HeatShort.Of, BoilersToChase.Of,
+        FiresToStoke.Of, HeatShort.Of, BoilersToChase.Of, SensorsToMend.Of,
         PromisesAtRisk.Of, PromisesToRefuse.Of, OrdersDue.Of, ChangesToSettle.Of, ReadyToShip.Of,
         PacksInDispute.Of, PacksToBand.Of, ShavingsToFill.Of, StacksToPlane.Of,
         ReadingsDue.Of, LogsToOpen.Of, LogsToScan.Of, TagsToSettle.Of, CallsToAnswer.Of,

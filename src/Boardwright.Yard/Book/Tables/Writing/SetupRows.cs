@@ -28,6 +28,7 @@ internal static class SetupRows
             .Number("fill_of_layers", f.FillOfLayers).Number("load_h", f.LoadHours).Number("unload_h", f.UnloadHours).Number("fans_kw", f.FansKw).Money("fixed_per_day_money", f.FixedPerDayMoney)
             .List("holding_heat_kw", f.HoldingHeat.Select(h => string.Create(CultureInfo.InvariantCulture, $"{h.OutsideC:R}:{h.HeatKw:R}"))).Text("note", f.Note)]),
         BoilerInstalled f => ("boilers", [new RowWriter(e).Text("boiler", f.Boiler).Number("steady_output_kw", f.SteadyOutputKw).Number("stoked_every_h", f.StokedEveryHours)]),
+        SensorPlaced f => ("sensors", [new RowWriter(e).Text("topic", f.Topic).Text("kiln", f.Kiln).Word<SensorQuantity>("quantity", f.Quantity).Text("unit", f.Unit).Number("silent_after_min", f.SilentAfterMinutes)]),
         FuelCounted f => ("fuel", [new RowWriter(e).At("counted_on").Number("cords", f.Cords).Number("solid_share", f.SolidShare).Text("species", f.Species).Number("mc_pct", f.McPct)]),
         PhoneCallTaken f => ("calls", [Call(e, f)]),
         _ => null,
