@@ -16,7 +16,7 @@ public sealed class Words : ComponentBase
     /// <summary>start, middle or end.</summary>
     [Parameter] public string? Anchor { get; set; }
 
-    /// <summary>Any of: strong, second, crayon, warn, paper, halo, halo-sap.</summary>
+    /// <summary>Any of: strong, second, crayon, warn, paper, halo, halo-sap, passed (a press goes to what lies under it).</summary>
     [Parameter] public string? Class { get; set; }
 
     [Parameter, EditorRequired] public required string Text { get; set; }
