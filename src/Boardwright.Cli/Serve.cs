@@ -1,5 +1,6 @@
 using Boardwright.Quantities;
 using Boardwright.Web.Hosting;
+using Boardwright.Web.Plans;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Commands;
 using Boardwright.Yard.UseCases;
@@ -36,19 +37,28 @@ public static class Serve
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory, WebRootPath = ".", ApplicationName = "boardwright" });
         builder.Logging.SetMinimumLevel(LogLevel.Warning).AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.WebHost.UseUrls($"http://127.0.0.1:{options.Port}");
-        builder.AddBoardwrightPages(book, Path.Combine(options.DataFolder, "keys"), options.DemoFolder);
+        builder.AddBoardwrightPages(book, Path.Combine(options.DataFolder, "keys"), options.DemoFolder, options.PlanWork);
         builder.Services.AddHostedService(_ => new DailyCopies(book, Place(options), Path.Combine(options.DataFolder, "copies", "daily"), TimeProvider.System, error));
         if ((options.Broker ?? options.Sensors) is { } broker)
             builder.Services.AddHostedService(services => new SensorStation(services.GetRequiredService<SensorDesk>(), broker, options.Broker is not null, options.BrokerKey, TimeProvider.System, error));
         using var app = builder.Build();
         app.MapBoardwrightPages();
         app.Start();
-        _ = Task.Run(() => (MorningSheet.For(book.State, null), StackList.Of(book.State)));   // so that the first sheet and the first page of stacks need not wait for forecasts
+        _ = Task.Run(() => WorkAheadAsync(book, app.Services.GetRequiredService<PlanDesk>()));
         var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
         output.WriteLine($"Boardwright is at {address}  (Ctrl+C ends it; the book is in {Place(options)})");
         output.Flush();
         app.WaitForShutdown();
         return ExitCode.Done;
+    }
+
+    // What takes seconds is worked out before somebody waits for it: the first sheet and the stacks, then the plan, then how each table cures.
+    private static async Task WorkAheadAsync(YardBook book, PlanDesk desk)
+    {
+        _ = (MorningSheet.For(book.State, null), StackList.Of(book.State));
+        await desk.MadeAsync();
+        foreach (var tag in book.State.Pours.Keys)
+            _ = PourSheet.Of(book.State, tag, null);
     }
 
     private static Outcome<YardBook> OpenBook(ServeOptions options, TextWriter output) =>

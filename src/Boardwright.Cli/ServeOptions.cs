@@ -11,8 +11,12 @@ namespace Boardwright.Cli;
 /// <param name="DemoFolder">The demonstration's files; null to start with an empty book.</param>
 /// <param name="Today">The demonstration's day; null for the machine's day.</param>
 /// <param name="Yard">Where the book is, when it is not in the data folder.</param>
-public sealed record ServeOptions(int Port, string DataFolder, string? DemoFolder, DateOnly? Today, BookPlace? Yard)
+/// <param name="PlanWork">Work put into a plan of the season, as a share of the usual.</param>
+public sealed record ServeOptions(int Port, string DataFolder, string? DemoFolder, DateOnly? Today, BookPlace? Yard, double PlanWork = 1.0)
 {
+    private const double PlanWorkMin = 0.05;
+    private const double PlanWorkMax = 10.0;
+
     /// <summary>Another program's broker that sensors speak to; null without.</summary>
     public BrokerPlace? Sensors { get; init; }
 
@@ -32,6 +36,7 @@ public sealed record ServeOptions(int Port, string DataFolder, string? DemoFolde
         ("--sensors HOST:PORT", "listen to sensors at the MQTT broker that is there already"),
         ("--broker HOST:PORT", "be the MQTT broker of the sensors; beyond this machine with a key only"),
         ("--broker-key FILE", "a file of one line, name:word, shown to a broker or asked for by this one"),
+        ("--plan-work SHARE", "work put into a plan of the season, 0.05 to 10 of the usual: less where the machine is slow, more where a better plan may take longer (default 1)"),
     ];
 
     public static Outcome<ServeOptions> Read(ReadOnlySpan<string> words)
@@ -47,62 +52,38 @@ public sealed record ServeOptions(int Port, string DataFolder, string? DemoFolde
                 break;
             }
 
-            switch (name)
+            switch (With(options, name, value))
             {
-                case "--port" when int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var port) && port <= 65535:
-                    options = options with { Port = port };
+                case Outcome<ServeOptions>.Done(var taken):
+                    options = taken;
                     break;
-                case "--port":
-                    refusals.Add(new(name, value, "a port, 0 to 65535"));
-                    break;
-                case "--data":
-                    options = options with { DataFolder = value };
-                    break;
-                case "--demo" when Directory.Exists(value):
-                    options = options with { DemoFolder = value };
-                    break;
-                case "--demo":
-                    refusals.Add(new(name, value, "a folder that exists"));
-                    break;
-                case "--today" when DateOnly.TryParseExact(value, "yyyy-MM-dd", out var day):
-                    options = options with { Today = day };
-                    break;
-                case "--today":
-                    refusals.Add(new(name, value, "a date as year-month-day, such as 2026-11-02"));
-                    break;
-                case "--yard" when BookPlace.Of(name, value) is Outcome<BookPlace>.Done(var place):
-                    options = options with { Yard = place };
-                    break;
-                case "--yard":
-                    refusals.Add(new(name, value, "a book's file, or a connection text such as \"Host=127.0.0.1;Database=yard;Username=yard\""));
-                    break;
-                case "--sensors" or "--broker":
-                    if (BrokerPlace.Read(name, value) is Outcome<BrokerPlace>.Done(var broker))
-                        options = name == "--sensors" ? options with { Sensors = broker } : options with { Broker = broker };
-                    else
-                        refusals.Add(new(name, value, "a host and a port, such as 127.0.0.1:1883"));
-                    break;
-                case "--broker-key" when File.Exists(value):
-                    if (BrokerKey.Read(name, File.ReadAllText(value)) is Outcome<BrokerKey>.Done(var key))
-                        options = options with { BrokerKey = key };
-                    else
-                        refusals.Add(new(name, value, "a file of one line name:word, the word of at least 8 letters"));
-                    break;
-                case "--broker-key":
-                    refusals.Add(new(name, value, "a file that exists"));
-                    break;
-                default:
-                    refusals.Add(new(name, name, string.Join(", ", Described.Select(row => row.Words))));
+                case Outcome<ServeOptions>.Refused(var reasons):
+                    refusals.AddRange(reasons);
                     break;
             }
         }
 
-        if (options is { Sensors: not null, Broker: not null })
-            refusals.Add(new("--broker", options.Broker.ToString(), "one of --sensors and --broker"));
-        if (options is { Broker: { IsThisMachine: false } open, BrokerKey: null } && refusals.Count == 0)
-            refusals.Add(new("--broker", open.ToString(), "an address of this machine only, such as 127.0.0.1:1883, or a --broker-key that sensors have to show"));
-        if (options.Broker is { Host: var host } && host != "localhost" && !System.Net.IPAddress.TryParse(host, out _))
-            refusals.Add(new("--broker", options.Broker.ToString(), "the number of an address of this machine, such as 127.0.0.1:1883 or 0.0.0.0:1883 for all of them"));
         return refusals.Count > 0 ? new Outcome<ServeOptions>.Refused(refusals) : options;
     }
+
+    private static Outcome<ServeOptions> With(ServeOptions options, string name, string value) => name switch
+    {
+        "--port" => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var port) && port <= 65535
+            ? options with { Port = port } : new Refusal(name, value, "a port, 0 to 65535"),
+        "--data" => options with { DataFolder = value },
+        "--demo" => Directory.Exists(value) ? options with { DemoFolder = value } : new Refusal(name, value, "a folder that exists"),
+        "--today" => DateOnly.TryParseExact(value, "yyyy-MM-dd", out var day) ? options with { Today = day } : new Refusal(name, value, "a date as year-month-day, such as 2026-11-02"),
+        "--yard" => BookPlace.Of(name, value) is Outcome<BookPlace>.Done(var place)
+            ? options with { Yard = place } : new Refusal(name, value, "a book's file, or a connection text such as \"Host=127.0.0.1;Database=yard;Username=yard\""),
+        "--sensors" => PlaceOf(name, value).Then<ServeOptions>(broker => options with { Sensors = broker }),
+        "--broker" => PlaceOf(name, value).Then<ServeOptions>(broker => options with { Broker = broker }),
+        "--broker-key" => !File.Exists(value) ? new Refusal(name, value, "a file that exists")
+            : BrokerKey.Read(name, File.ReadAllText(value)) is Outcome<BrokerKey>.Done(var key) ? options with { BrokerKey = key } : new Refusal(name, value, "a file of one line name:word, the word of at least 8 letters"),
+        "--plan-work" => double.TryParse(value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var share) && share is >= PlanWorkMin and <= PlanWorkMax
+            ? options with { PlanWork = share } : new Refusal(name, value, "a share of the usual work, 0.05 to 10"),
+        _ => new Refusal(name, name, string.Join(", ", Described.Select(row => row.Words))),
+    };
+
+    private static Outcome<BrokerPlace> PlaceOf(string name, string value) =>
+        BrokerPlace.Read(name, value) is Outcome<BrokerPlace>.Done(var broker) ? broker : new Refusal(name, value, "a host and a port, such as 127.0.0.1:1883");
 }

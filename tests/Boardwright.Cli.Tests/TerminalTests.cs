@@ -41,6 +41,7 @@ public sealed class TerminalTests
     [InlineData("mositure lot", "moisture lot?")]
     [InlineData("verfy", "verify?")]
     [InlineData("sevre", "serve?")]
+    [InlineData("serve --plan-work 0", "a share of the usual work, 0.05 to 10")]
     [InlineData("air state --dry-bulp 20C --rh 50%", "--dry-bulb, or another")]
     public void A_mistyped_word_is_refused_with_the_nearest_one(string words, string nearest)
     {

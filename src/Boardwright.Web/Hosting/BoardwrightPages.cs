@@ -25,12 +25,13 @@ public static class BoardwrightPages
     /// <param name="book">The book the pages show and write.</param>
     /// <param name="keysFolder">Where the keys that keep open forms valid over restarts are kept.</param>
     /// <param name="demoFolder">The demonstration's files, so that its days can be turned; null without.</param>
-    public static void AddBoardwrightPages(this WebApplicationBuilder builder, YardBook book, string keysFolder, string? demoFolder = null)
+    /// <param name="planWork">Work put into a plan of the season, as a share of the usual.</param>
+    public static void AddBoardwrightPages(this WebApplicationBuilder builder, YardBook book, string keysFolder, string? demoFolder = null, double planWork = 1.0)
     {
         ArgumentNullException.ThrowIfNull(builder);
         builder.WebHost.UseStaticWebAssets();   // run from the build's folder, styles and fonts still lie in the source; published, this does nothing
         builder.Services.AddSingleton(book);
-        builder.Services.AddSingleton(new PlanDesk(book, TimeProvider.System));
+        builder.Services.AddSingleton(new PlanDesk(book, TimeProvider.System, planWork));
         builder.Services.AddSingleton(new SensorDesk(book, TimeProvider.System));
         builder.Services.AddSingleton(new DemonstrationDays(book, demoFolder));
         builder.Services.AddHttpContextAccessor();

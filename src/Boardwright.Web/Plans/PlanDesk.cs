@@ -15,8 +15,11 @@ public sealed record PlanView(PlanMade? Best, Outcome<PlanMade>? Ended, TimeSpan
 }
 
 /// <summary>Makes the kiln plan beside the requests: begun when a page first asks, kept until the book changes, shown while it runs.</summary>
+/// <param name="book">The yard.</param>
+/// <param name="clock">Tells how long a search runs.</param>
+/// <param name="workShare">Work put into a plan, as a share of the usual.</param>
 /// <remarks>One search at a time, so that the pages stay quick. A write to the book or a new day ends the searches of the old state.</remarks>
-public sealed class PlanDesk(YardBook book, TimeProvider clock) : IDisposable
+public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare = 1.0) : IDisposable
 {
     private const int KeptMost = 12;
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(300);
@@ -28,34 +31,15 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock) : IDisposable
     /// <summary>The plan of the yard as it stands, without some equipment where that is asked.</summary>
     public PlanView Look(IReadOnlyList<Interruption>? without = null)
     {
-        var state = book.State;
-        var key = (state.Entries.Count, state.Today, string.Join(' ', without ?? []));
-        Work work;
-        lock (gate)
-        {
-            foreach (var old in works.Where(one => one.Key.Entries != key.Item1 || one.Key.Today != key.Today).ToList())
-            {
-                old.Value.Cancel();
-                works.Remove(old.Key);
-            }
-
-            if (!works.TryGetValue(key, out work!))
-            {
-                if (works.Count >= KeptMost && works.FirstOrDefault(one => one.Value.Task.IsCompleted) is { Value: not null } finished)
-                {
-                    works.Remove(finished.Key);
-                }
-
-                work = works[key] = new Work(clock.GetTimestamp());
-                work.Task = Task.Run(() => Make(state, without ?? [], work));
-            }
-        }
-
+        var work = Begun(without ?? []);
         _ = work.Task.Wait(Patience);
         return work.Task.IsCompletedSuccessfully ? new(Done(work.Task.Result) ?? work.Best, work.Task.Result, default)
             : work.Task.IsFaulted ? throw new InvalidOperationException("The plan could not be made.", work.Task.Exception)
             : new(work.Best, null, clock.GetElapsedTime(work.Since));
     }
+
+    /// <summary>Ends when the plan of the yard as it stands is made, cannot be made, or is given up for a newer state.</summary>
+    public async Task MadeAsync() => await ((Task)Begun([]).Task).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
 
     public void Dispose()
     {
@@ -72,12 +56,39 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock) : IDisposable
         oneAtATime.Dispose();
     }
 
+    private Work Begun(IReadOnlyList<Interruption> without)
+    {
+        var state = book.State;
+        var key = (state.Entries.Count, state.Today, string.Join(' ', without));
+        lock (gate)
+        {
+            foreach (var old in works.Where(one => one.Key.Entries != key.Item1 || one.Key.Today != key.Today).ToList())
+            {
+                old.Value.Cancel();
+                works.Remove(old.Key);
+            }
+
+            if (!works.TryGetValue(key, out var work))
+            {
+                if (works.Count >= KeptMost && works.FirstOrDefault(one => one.Value.Task.IsCompleted) is { Value: not null } finished)
+                {
+                    works.Remove(finished.Key);
+                }
+
+                work = works[key] = new Work(clock.GetTimestamp());
+                work.Task = Task.Run(() => Make(state, without, work));
+            }
+
+            return work;
+        }
+    }
+
     private async Task<Outcome<PlanMade>> Make(YardState state, IReadOnlyList<Interruption> without, Work work)
     {
         await oneAtATime.WaitAsync(work.Token).ConfigureAwait(false);
         try
         {
-            return PlanMade.Of(state, new PlanRequest(Without: without), better => work.Best = better, work.Token);
+            return PlanMade.Of(state, new PlanRequest(Without: without, WorkShare: workShare), better => work.Best = better, work.Token);
         }
         finally
         {

@@ -11,7 +11,8 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="Days">Days planned; null for two weeks beyond the last open order.</param>
 /// <param name="Seconds">Search by the clock; null for a set amount of work that gives the same plan each time.</param>
 /// <param name="Without">Kilns or boilers that cannot be used, and when.</param>
-public sealed record PlanRequest(int? Days = null, double? Seconds = null, IReadOnlyList<Interruption>? Without = null);
+/// <param name="WorkShare">The set amount of work as a share of the usual; the same share gives the same plan.</param>
+public sealed record PlanRequest(int? Days = null, double? Seconds = null, IReadOnlyList<Interruption>? Without = null, double WorkShare = 1.0);
 
 /// <summary>A checked plan of a yard, with what may be promised and why not more.</summary>
 /// <param name="Yard">The yard as the planner saw it, without interruptions.</param>
@@ -48,9 +49,9 @@ public sealed record PlanMade(
     /// <param name="cancel">Ends early with the best plan so far.</param>
     public static Outcome<PlanMade> Of(YardState state, PlanRequest request, Action<PlanMade>? better = null, CancellationToken cancel = default) => Ask(state, request).Then(asked =>
     {
-        var limits = Limits(request.Seconds is { } seconds ? new(seconds, Workers) : new(SecondsMost, Workers, UsualWork));
+        var limits = Limits(request.Seconds is { } seconds ? new(seconds, Workers) : new(SecondsMost, Workers, UsualWork * request.WorkShare));
         return YardSolver.Solve(asked.Input, limits, progress => better?.Invoke(Checked(asked.Yard, asked.Input, Progress(asked.Input, progress), [])), cancel)
-            .Then<PlanMade>(answer => Checked(asked.Yard, asked.Input, answer, LateReasons.Find(asked.Input, answer.Plan, Limits(new(ReasonSeconds, Workers, ReasonWork)), cancel)));
+            .Then<PlanMade>(answer => Checked(asked.Yard, asked.Input, answer, LateReasons.Find(asked.Input, answer.Plan, Limits(new(ReasonSeconds, Workers, ReasonWork * request.WorkShare)), cancel)));
     });
 
     /// <summary>Chance out of ten that the order is ready on its day with enough wood.</summary>
