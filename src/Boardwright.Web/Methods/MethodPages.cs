@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Reflection;
+using System.Text.RegularExpressions;
 using Markdig;
 
 namespace Boardwright.Web.Methods;
@@ -8,7 +9,7 @@ namespace Boardwright.Web.Methods;
 public sealed record MethodPage(string Title, string Html);
 
 /// <summary>The pages of docs/methods, built into the program, so that a figure's method is one press away without a network.</summary>
-public static class MethodPages
+public static partial class MethodPages
 {
     private const string Prefix = "methods/";
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().UseAutoIdentifiers().DisableHtml().Build();
@@ -28,6 +29,16 @@ public static class MethodPages
         var text = reader.ReadToEnd();
         var first = text.IndexOf('\n', StringComparison.Ordinal);
         var title = (first < 0 ? text : text[..first]).TrimStart('#', ' ').TrimEnd();
-        return new(title, Markdown.ToHtml(first < 0 ? "" : text[first..], Pipeline));
+        return new(title, Reachable(Markdown.ToHtml(first < 0 ? "" : text[first..], Pipeline)));
     }
+
+    // A table or a formula wider than a phone moves sideways inside its own frame, and a keyboard has to reach the frame to move it.
+    // A corner without a heading is no heading.
+    private static string Reachable(string html) => NoHeading().Replace(html, "<td></td>")
+        .Replace("<table>", "<div class=\"sideways\" role=\"group\" aria-label=\"Table\" tabindex=\"0\"><table>", StringComparison.Ordinal)
+        .Replace("</table>", "</table></div>", StringComparison.Ordinal)
+        .Replace("<pre>", "<pre tabindex=\"0\">", StringComparison.Ordinal);
+
+    [GeneratedRegex(@"<th(?: [^>]*)?>\s*</th>")]
+    private static partial Regex NoHeading();
 }
