@@ -13,6 +13,7 @@ public sealed class FaultTests
 {
     private const string KilledChild = "BOARDWRIGHT_TEST_WRITE_UNTIL_KILLED";
     private const int EntriesPerAct = 3;
+    private const int CutBytes = 1000;
 
     public static TheoryData<string> Providers => TestDatabase.Providers;
 
@@ -52,24 +53,48 @@ public sealed class FaultTests
         Assert.Equal(1, kept);
     }
 
-    [Fact]
-    public async Task Killed_writer_leaves_whole_acts_only()
+    [Theory]
+    [InlineData(KillMoment.Inserting, 1)]
+    [InlineData(KillMoment.Committing, 1)]
+    [InlineData(KillMoment.Committed, 2)]
+    public async Task Killed_writer_leaves_whole_acts_only(KillMoment moment, int wholeActs)
     {
-        for (var round = 0; round < 4; round++)
-        {
-            using var database = new TestDatabase("sqlite");
-            database.Open();
-            using var child = Process.Start(new ProcessStartInfo(Environment.ProcessPath!, ThisProgram) { Environment = { [KilledChild] = database.Target }, RedirectStandardOutput = true })!;
-            await child.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken);
-            await Task.Delay(13 * (round + 1), TestContext.Current.CancellationToken);
-            child.Kill();
-            await child.WaitForExitAsync(TestContext.Current.CancellationToken);
+        using var database = new TestDatabase("sqlite");
+        database.Open();
+        using var child = Process.Start(new ProcessStartInfo(Environment.ProcessPath!, ThisProgram) { Environment = { [KilledChild] = $"{moment} {database.Target}" }, RedirectStandardError = true })!;
+        var said = await child.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
+        await child.WaitForExitAsync(TestContext.Current.CancellationToken);
+        Assert.True(child.ExitCode != 0 && said.Length == 0, $"the writer was not killed but ended with {child.ExitCode}: {said}");
 
-            var store = database.Open();
-            Assert.Empty(store.Verify());
-            var count = store.ReadAfter(0).Count;
-            Assert.True(count > 0 && count % EntriesPerAct == 0, $"{count} entries, {EntriesPerAct} an act");
-            Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(database.Book().Write([TestDatabase.Note("after")]));
+        var store = database.Open();
+        Assert.Empty(store.Verify());
+        Assert.Equal(wholeActs * EntriesPerAct, store.ReadAfter(0).Count);
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(database.Book().Write([TestDatabase.Note("after")]));
+    }
+
+    /// <summary>What a power cut leaves of the write-ahead log is any part of what was being written to it.</summary>
+    [Fact]
+    public void Log_cut_off_anywhere_in_an_act_leaves_whole_acts_only()
+    {
+        using var database = new TestDatabase("sqlite");
+        var store = database.Open();
+        store.TryAppend(TestDatabase.Notes(store, EntriesPerAct));
+        var (file, before) = (Shared(database.Target), Shared(database.Target + "-wal").Length);
+        store.TryAppend(TestDatabase.Notes(store, EntriesPerAct));
+        var log = Shared(database.Target + "-wal");
+        Assert.Equal(file, Shared(database.Target));
+        Assert.True(log.Length > before, $"the act is not in the log: {before} and {log.Length} bytes");
+
+        for (var length = before; length <= log.Length; length = length < log.Length ? Math.Min(length + CutBytes, log.Length) : length + 1)
+        {
+            using var cut = new TestDatabase("sqlite");
+            File.WriteAllBytes(cut.Target, file);
+            File.WriteAllBytes(cut.Target + "-wal", log[..length]);
+
+            var left = cut.Open();
+
+            Assert.Equal((length, length < log.Length ? EntriesPerAct : 2 * EntriesPerAct), (length, left.ReadAfter(0).Count));
+            Assert.Empty(left.Verify());
         }
     }
 
@@ -89,18 +114,29 @@ public sealed class FaultTests
     private static IEnumerable<string> ThisProgram =>
         Path.GetFileNameWithoutExtension(Environment.ProcessPath) == "dotnet" ? [typeof(FaultTests).Assembly.Location] : [];
 
-    // The test program started again by the test above writes until it is killed.
+    // The test program started again by the test above writes one whole act, and is killed in the second.
     [ModuleInitializer]
     internal static void WriteUntilKilled()
     {
-        if (Environment.GetEnvironmentVariable(KilledChild) is not { } path)
+        if (Environment.GetEnvironmentVariable(KilledChild) is not { } asked)
             return;
-        var store = SqliteBook.Open(path);
-        while (true)
-        {
-            store.TryAppend(TestDatabase.Notes(store, EntriesPerAct));
-            Console.WriteLine("written");
-        }
+        var (moment, path) = (Enum.Parse<KillMoment>(asked.Split(' ', 2)[0]), asked.Split(' ', 2)[1]);
+        var kill = new KillAt(moment);
+        var store = SqliteBook.Open(path, kill);
+        store.TryAppend(TestDatabase.Notes(store, EntriesPerAct));
+        var second = TestDatabase.Notes(store, EntriesPerAct);
+        kill.IsArmed = true;
+        store.TryAppend(second);
+        Environment.FailFast("nobody killed the writer");
+    }
+
+    // A file somebody has open.
+    private static byte[] Shared(string path)
+    {
+        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        using var copy = new MemoryStream();
+        stream.CopyTo(copy);
+        return copy.ToArray();
     }
 
     private static bool Failed(Action act)
