@@ -6,7 +6,11 @@ using Boardwright.Yard.Wire;
 namespace Boardwright.Cli;
 
 /// <summary>The program at a terminal: words in, text or JSON out, an exit code.</summary>
-public sealed class Terminal(TextReader input, TextWriter output, TextWriter error)
+/// <param name="input">What is typed or piped in.</param>
+/// <param name="output">Answers.</param>
+/// <param name="error">Refusals and defects.</param>
+/// <param name="run">Works a command out; null for the usual way.</param>
+public sealed class Terminal(TextReader input, TextWriter output, TextWriter error, Func<string[], IAskHost, Outcome<object>>? run = null)
 {
     public static string Version { get; } =
         typeof(Terminal).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
@@ -45,7 +49,7 @@ public sealed class Terminal(TextReader input, TextWriter output, TextWriter err
             return RunHelp(kept);
         }
 
-        return CommandLine.Run(kept, new FileHost(input)) switch
+        return (run is null ? CommandLine.Run(kept, new FileHost(input)) : run(kept, new FileHost(input))) switch
         {
             Outcome<object>.Done(var answer) => Show(() => output.WriteLine(json ? WireJson.Text(answer) : PlainText.Of(answer).TrimEnd())),
             Outcome<object>.Refused(var reasons) when reasons.Count > 1 && CommandCatalogue.Find(kept[0]) is { AtTerminalOnly: true } => Fail(ExitCode.Refused, reasons),

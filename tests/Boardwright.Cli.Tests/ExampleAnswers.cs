@@ -4,15 +4,22 @@ using Boardwright.Yard.Commands;
 
 namespace Boardwright.Cli.Tests;
 
-/// <summary>What each example answers in JSON, run once in a test run: a plan takes its seconds.</summary>
+/// <summary>The examples at a terminal, each worked out once in a test run however it is printed: a plan takes its seconds.</summary>
 internal static class ExampleAnswers
 {
-    private static readonly ConcurrentDictionary<string, Lazy<(int Exit, string Output, string Error)>> Known = new();
+    private static readonly ConcurrentDictionary<string, Lazy<Outcome<object>>> Known = new(StringComparer.Ordinal);
 
-    public static (int Exit, string Output, string Error) Of(string example) => Known.GetOrAdd(example, static line => new(() =>
+    /// <summary>As it is printed in the help.</summary>
+    public static (int Exit, string Output, string Error) AsPrinted(string example) => Run([.. Words(example)]);
+
+    /// <summary>In JSON.</summary>
+    public static (int Exit, string Output, string Error) Of(string example) => Run([.. Words(example).Where(word => word != "--json"), "--json"]);
+
+    private static IReadOnlyList<string> Words(string example) => Assert.IsType<Outcome<IReadOnlyList<string>>.Done>(ShellWords.Split(example)).Value;
+
+    private static (int Exit, string Output, string Error) Run(string[] words)
     {
         ExampleFolder.Enter();
-        var words = Assert.IsType<Outcome<IReadOnlyList<string>>.Done>(ShellWords.Split(line)).Value;
-        return Terminals.Run([.. words.Where(word => word != "--json"), "--json"]);
-    })).Value;
+        return Terminals.Run(words, run: (asked, host) => Known.GetOrAdd(string.Join('\n', asked), _ => new(() => CommandLine.Run(asked, host))).Value);
+    }
 }

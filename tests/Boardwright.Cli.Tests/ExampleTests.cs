@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Boardwright.Quantities;
 using Boardwright.Yard.Commands;
 
 namespace Boardwright.Cli.Tests;
@@ -16,9 +15,7 @@ public sealed class ExampleTests
     [Theory, MemberData(nameof(Examples))]
     public void Every_example_works_as_printed(string example)
     {
-        var words = Assert.IsType<Outcome<IReadOnlyList<string>>.Done>(ShellWords.Split(example)).Value;
-
-        var (exit, output, error) = Terminals.Run([.. words]);
+        var (exit, output, error) = ExampleAnswers.AsPrinted(example);
 
         Assert.True(exit is ExitCode.Done, $"exit {exit}: {error}");
         Assert.NotEmpty(output);
