@@ -2,28 +2,10 @@ using Microsoft.Playwright;
 
 namespace Boardwright.Browser.Tests;
 
-/// <summary>Pages of the day: each person's sheet, a pour and its forms, find, the questions, the walk; and a form written without signal.</summary>
+/// <summary>What a person does on the pages of the day: is remembered, reads a number's basis by keyboard, changes the paper, and writes a form without signal.</summary>
+[Collection(WritingTests.Name)]
 public sealed class DayPageTests(ServedProgram served)
 {
-    public static TheoryData<string, string> Pages => new()
-    {
-        { "morning-office", "/?who=Oda" }, { "morning-kilns", "/?who=Pell" }, { "morning-hands", "/?who=Tam" }, { "pour", "/pours/T-5" }, { "pour-soft", "/pours/Q-3" }, { "pour-cannot", "/pours/T-8" },
-        { "pour-mix", "/pours/T-1/mix" }, { "pour-out", "/pours/T-1/demould" }, { "shop", "/pours/shop" }, { "resin", "/pours/resin" },
-        { "found", "/find?text=cherry" }, { "questions", "/questions" }, { "tour", "/tour" }, { "write-casting", "/write?who=Wren" },
-    };
-
-    [Theory, MemberData(nameof(Pages))]
-    public async Task Page_of_the_day_is_sound_at_both_sizes_and_in_the_dark(string name, string path)
-    {
-        foreach (var (screen, paper) in new[] { (Screen.Phone, Paper.Day), (Screen.Desktop, Paper.Day), (Screen.Phone, Paper.Dawn) })
-        {
-            await using var leaf = await served.OpenAsync(screen, paper);
-            await leaf.GoAsync(path);
-            await leaf.PictureAsync(paper == Paper.Day ? name : $"{name}-dawn");
-            await leaf.IsSoundAsync();
-        }
-    }
-
     [Fact]
     public async Task The_person_chosen_is_remembered_and_named_in_forms()
     {
@@ -82,5 +64,19 @@ public sealed class DayPageTests(ServedProgram served)
         await basis.FocusAsync();
         await leaf.Page.Keyboard.PressAsync("Enter");
         await Assertions.Expect(leaf.Page.GetByText("2,753.2 g dry")).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task Sun_key_changes_the_paper_and_the_phone_remembers_it()
+    {
+        await using var leaf = await served.OpenAsync(Screen.Phone);
+        await leaf.GoAsync("/");
+        var sun = leaf.Page.GetByRole(AriaRole.Button, new() { Name = "Sun" });
+
+        await sun.ClickAsync();
+        await leaf.GoAsync("/stacks");
+
+        await Assertions.Expect(sun).ToHaveAttributeAsync("aria-pressed", "true");
+        await Assertions.Expect(leaf.Page.Locator("html")).ToHaveAttributeAsync("data-theme", "noon");
     }
 }

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Net;
 using System.Text.RegularExpressions;
-using Boardwright.Testing;
 
 namespace Boardwright.Browser.Tests;
 
@@ -13,6 +12,7 @@ public sealed partial class SeasonTests
     // Every page on the first day of each week; on the others those whose wood or heat moves daily.
     private const int DaysAWeek = 7;
     private const int Daily = 8;
+    private const double PlanWork = 0.05;
 
     private static readonly string[] Places =
     [
@@ -25,7 +25,8 @@ public sealed partial class SeasonTests
     {
         var cancel = TestContext.Current.CancellationToken;
         var data = Directory.CreateTempSubdirectory("boardwright-season-").FullName;
-        using var program = Start(data);
+        using var program = Process.Start(Demonstration.Serve(data, PlanWork))!;
+        program.BeginErrorReadLine();
         try
         {
             using var client = new HttpClient(new HttpClientHandler { CookieContainer = new CookieContainer() }) { BaseAddress = new(await AddressAsync(program, cancel)) };
@@ -63,15 +64,6 @@ public sealed partial class SeasonTests
         using var fields = new FormUrlEncodedContent(HiddenPattern().Matches(form).ToDictionary(match => match.Groups[1].Value, match => WebUtility.HtmlDecode(match.Groups[2].Value)));
         using var answer = await client.PostAsync("/day", fields, cancel);
         answer.EnsureSuccessStatusCode();
-    }
-
-    private static Process Start(string data)
-    {
-        var folder = Repository.PathOf("src", "Boardwright.Cli", "bin", AppContext.BaseDirectory.Contains("Release", StringComparison.Ordinal) ? "Release" : "Debug", "net10.0");
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true };
-        foreach (var word in new[] { Path.Combine(folder, "boardwright.dll"), "serve", "--port", "0", "--data", data, "--demo", Repository.PathOf("demo"), "--today", "2026-11-02" })
-            start.ArgumentList.Add(word);
-        return Process.Start(start)!;
     }
 
     private static async Task<string> AddressAsync(Process program, CancellationToken cancel)

@@ -2,23 +2,10 @@ using Microsoft.Playwright;
 
 namespace Boardwright.Browser.Tests;
 
-/// <summary>Stacks and charges, their forms, and a reading that moves its curve.</summary>
-public sealed class StackAndChargeTests(ServedProgram served)
+/// <summary>A reading that moves its stack's curve, and is taken back.</summary>
+[Collection(WritingTests.Name)]
+public sealed class StackReadingTests(ServedProgram served)
 {
-    public static TheoryData<string, string> Pages => new()
-    {
-        { "stack-cherry", "/stacks/S-07" }, { "stack-ash", "/stacks/S-02" }, { "stack-in-kiln", "/stacks/S-10" }, { "stack-slab", "/stacks/S-20" }, { "stack-read", "/stacks/S-07/read" },
-        { "stack-sections", "/stacks/S-07/read?how=sections" }, { "stack-move", "/stacks/S-07/move" }, { "stack-new", "/stacks/new" }, { "charge-oak", "/charges/C-61" },
-        { "charge-hung", "/charges/D-40" }, { "charge-sample", "/charges/C-61/sample" }, { "charge-vacuum", "/charges/V-19" }, { "charge-weigh", "/charges/C-61/weigh" }, { "charge-set", "/charges/C-61/set" },
-        { "charge-air", "/charges/C-61/air" }, { "charge-unload", "/charges/V-19/unload" }, { "charge-new", "/charges/new?plan=D-41" },
-    };
-
-    [Theory, MemberData(nameof(Pages))]
-    public Task Page_is_sound_on_a_phone(string name, string path) => CheckAsync(name, path, Screen.Phone);
-
-    [Theory, MemberData(nameof(Pages))]
-    public Task Page_is_sound_on_a_desktop(string name, string path) => CheckAsync(name, path, Screen.Desktop);
-
     [Fact]
     public async Task Reading_out_of_trend_is_asked_about_then_moves_the_curve_and_the_ready_day_and_is_taken_back()
     {
@@ -43,14 +30,6 @@ public sealed class StackAndChargeTests(ServedProgram served)
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await Assertions.Expect(ready).ToContainTextAsync(readyBefore.Split('\n')[1]);
         Assert.Equal(curveBefore, await curve.GetAttributeAsync("d"));
-        await leaf.IsSoundAsync();
-    }
-
-    private async Task CheckAsync(string name, string path, Screen screen)
-    {
-        await using var leaf = await served.OpenAsync(screen);
-        await leaf.GoAsync(path);
-        await leaf.PictureAsync(name);
         await leaf.IsSoundAsync();
     }
 }

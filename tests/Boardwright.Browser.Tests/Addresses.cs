@@ -1,0 +1,54 @@
+namespace Boardwright.Browser.Tests;
+
+/// <summary>Every page and form of the demonstration yard, by the name of its picture.</summary>
+public static class Addresses
+{
+    private static readonly string[] Methods = [.. Directory.EnumerateFiles(Boardwright.Testing.Repository.PathOf("docs", "methods"), "*.md").Select(Path.GetFileNameWithoutExtension).Order(StringComparer.Ordinal)!];
+
+    /// <summary>Name and path; a page that is not there, or that refuses what it is asked, is a page too.</summary>
+    public static TheoryData<string, string> All => Data(
+    [
+        ("morning", "/"), ("morning-office", "/?who=Oda"), ("morning-kilns", "/?who=Pell"), ("morning-hands", "/?who=Tam"),
+        ("logs", "/logs"), ("log", "/logs/L-012"), ("log-metal", "/logs/L-011"), ("log-unscanned", "/logs/L-039"), ("log-another-way", "/logs/L-009?thickness=8/4&pattern=live"), ("log-sawn", "/logs/M-053"),
+        ("log-new", "/logs/new"), ("log-unknown", "/logs/L-999"),
+        ("stacks", "/stacks"), ("stacks-drying", "/stacks?show=drying"), ("stack-cherry", "/stacks/S-07"), ("stack-ash", "/stacks/S-02"), ("stack-unproven", "/stacks/S-13"), ("stack-in-kiln", "/stacks/S-10"),
+        ("stack-slab", "/stacks/S-20"), ("stack-read", "/stacks/S-07/read"), ("stack-sections", "/stacks/S-07/read?how=sections"), ("stack-move", "/stacks/S-07/move"), ("stack-new", "/stacks/new"),
+        ("stack-unknown", "/stacks/S-99"),
+        ("charges", "/charges"), ("charge-oak", "/charges/C-61"), ("charge-hung", "/charges/D-40"), ("charge-vacuum", "/charges/V-19"), ("charge-sample", "/charges/C-61/sample"), ("charge-weigh", "/charges/C-61/weigh"),
+        ("charge-set", "/charges/C-61/set"), ("charge-air", "/charges/C-61/air"), ("charge-unload", "/charges/V-19/unload"), ("charge-stopped", "/charges/C-61/stopped"), ("charge-new", "/charges/new?plan=D-41"), ("charge-unknown", "/charges/C-99"),
+        ("season", "/season"), ("season-refused", "/season?without=B9:2026-11-02..2026-11-03"), ("boiler", "/boiler"),
+        ("tally", "/tally"), ("pack-disputed", "/tally/P-118"), ("pack", "/tally/P-119"), ("pack-new", "/tally/new"), ("pack-open", "/tally/open?pack=P-118"),
+        ("pack-count", "/tally/P-118/count?stack=S-07&order=O-301&line=1"), ("pack-unknown", "/tally/P-999"),
+        ("promises", "/promises"), ("order", "/promises/O-303"), ("order-cannot", "/promises/O-309"), ("order-flooring", "/promises/O-310"), ("order-new", "/promises/new"), ("order-ship", "/promises/O-310/ship"), ("customers", "/promises/customers"),
+        ("order-unknown", "/promises/O-999"),
+        ("pours", "/pours"), ("pour-class", "/pours/T-1"), ("pour", "/pours/T-5"), ("pour-soft", "/pours/Q-3"), ("pour-cannot", "/pours/T-8"), ("pour-mix", "/pours/T-1/mix"), ("pour-filled", "/pours/T-1/poured"),
+        ("pour-out", "/pours/T-1/demould"), ("pour-move", "/pours/T-1/move"), ("shop", "/pours/shop"), ("resin", "/pours/resin"), ("pour-unknown", "/pours/T-99"),
+        ("history-pack", "/history/P-118"), ("history-charge", "/history/C-61"), ("history-log", "/history/L-021"), ("history-unknown", "/history/X-1"),
+        ("yard", "/yard"), ("find", "/find"), ("found", "/find?text=cherry"), ("found-none", "/find?text=spoon+of+moon"), ("write", "/write"), ("write-casting", "/write?who=Wren"), ("write-entry", "/write/entry"),
+        ("write-scan", "/write/entry/metal_scanned"), ("write-stopped", "/write/entry/equipment_down"), ("write-corrected", "/write/entry/species_corrected"), ("write-call", "/write/entry/phone_call_taken"),
+        ("write-unknown", "/write/entry/moon_howled"),
+        ("book", "/book"), ("book-entry", "/book/684"), ("day", "/day"), ("papers", "/papers"), ("sensors", "/sensors"), ("questions", "/questions"), ("tour", "/tour"), ("drawings", "/drawings"),
+        .. Methods.Select(name => ($"method-{name}", $"/methods/{name}")), ("method-unknown", "/methods/moonlight"),
+    ]);
+
+    /// <summary>Pages seen at both sizes also in the dark and in sunlight: every drawing, and the page read most.</summary>
+    public static TheoryData<string, string> OnEveryPaper => Data([("drawings", "/drawings"), ("morning", "/")]);
+
+    /// <summary>Pages read in the dark of the morning, on a phone.</summary>
+    public static TheoryData<string, string> AtDawn => Data(
+    [
+        ("morning-office", "/?who=Oda"), ("morning-kilns", "/?who=Pell"), ("morning-hands", "/?who=Tam"), ("pour", "/pours/T-5"), ("pour-soft", "/pours/Q-3"), ("pour-cannot", "/pours/T-8"), ("pour-mix", "/pours/T-1/mix"),
+        ("pour-out", "/pours/T-1/demould"), ("shop", "/pours/shop"), ("resin", "/pours/resin"), ("found", "/find?text=cherry"), ("questions", "/questions"), ("tour", "/tour"), ("write-casting", "/write?who=Wren"),
+    ]);
+
+    private static TheoryData<string, string> Data(IEnumerable<(string Name, string Path)> rows)
+    {
+        var data = new TheoryData<string, string>();
+        foreach (var (name, path) in rows)
+        {
+            data.Add(name, path);
+        }
+
+        return data;
+    }
+}
