@@ -68,6 +68,8 @@ public static class EntryWords
         Demoulded f => $"{f.Pour} came out of its mould: {f.Seen}.",
         WeatherObserved f => $"Outside on {Day(f.Date)}: {f.MeanC:0.#} °C, {f.MeanRhPct:0} %.",
         Withdrawn => "Taken out.",
+        DayClosed f => $"No work on {f.Day:d MMM}{(f.From is { } from ? $" from {from:HH:mm}" : "")}: {f.Why}.",
+        PersonAway f => $"{f.Person} is away on {f.Day:d MMM}: {f.Why}.",
         _ => Plain(fact),
     };
 
