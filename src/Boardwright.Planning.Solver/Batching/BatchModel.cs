@@ -15,9 +15,12 @@ internal sealed class BatchModel
     private readonly IntVar[] start;
     private readonly BoolVar[] late;
     private readonly List<LinearExpr>[] setup;
+    private readonly List<(int Oven, int Before, int Own, BoolVar Follows)> arcs = [];
     private readonly List<LinearExpr> cost = [];
 
-    public BatchModel(BatchInstance instance)
+    /// <param name="instance">The instance.</param>
+    /// <param name="bound">A cost that is known not to be undercut.</param>
+    public BatchModel(BatchInstance instance, long bound)
     {
         this.instance = instance;
         var jobs = instance.Jobs.Count;
@@ -41,6 +44,8 @@ internal sealed class BatchModel
             cost.Add(late[job] * instance.Weights.Late);
         }
 
+        Model.Add(LinearExpr.Sum(cost) >= bound);
+        Redundant(new BatchRelaxation(instance, Model));
         Model.Minimize(LinearExpr.Sum(cost));
     }
 
@@ -176,13 +181,13 @@ internal sealed class BatchModel
             var (r, on) = (here[a], onOven[here[a], oven]!);
             circuit.AddArc(a + 1, a + 1, on.Not());
             circuit.AddArc(a + 1, 0, Model.NewBoolVar("last"));
-            Arc(circuit, 0, a + 1, instance.Ovens[oven].InitialAttribute, r);
+            Arc(circuit, oven, 0, a + 1, instance.Ovens[oven].InitialAttribute, r);
             intervals.Add(Model.NewOptionalFixedSizeIntervalVar(start[r], instance.Jobs[r].LeastTime, on, "runs"));
             for (var b = 0; b < here.Count; b++)
             {
                 if (a != b && instance.Jobs[r].EarliestStart + instance.Jobs[r].LeastTime + instance.Jobs[here[b]].LeastTime <= horizon)
                 {
-                    var follows = Arc(circuit, a + 1, b + 1, instance.Jobs[r].Attribute, here[b]);
+                    var follows = Arc(circuit, oven, a + 1, b + 1, instance.Jobs[r].Attribute, here[b]);
                     Model.Add(start[here[b]] >= start[r] + (instance.Jobs[r].LeastTime + instance.SetupTimes[instance.Jobs[r].Attribute, instance.Jobs[here[b]].Attribute])).OnlyEnforceIf(follows);
                 }
             }
@@ -191,11 +196,36 @@ internal sealed class BatchModel
         Model.AddNoOverlap(intervals);
     }
 
-    private BoolVar Arc(CircuitConstraint circuit, int from, int to, int attribute, int next)
+    // The counts of the relaxation are those of this schedule: its linear part knows much that this model alone learns slowly.
+    private void Redundant(BatchRelaxation relaxation)
+    {
+        for (var oven = 0; oven < instance.Ovens.Count; oven++)
+        {
+            var here = oven;
+            foreach (var alike in Enumerable.Range(0, instance.Jobs.Count).Where(r => onOven[r, here] is not null).GroupBy(r => (instance.Jobs[r].Attribute, instance.Jobs[r].LeastTime)))
+            {
+                var batches = LinearExpr.Sum(alike.Select(r => onOven[r, here]!));
+                Model.Add(batches == (relaxation.Count(alike.Key.Attribute, oven, alike.Key.LeastTime) is { } count ? count : LinearExpr.Constant(0)));
+            }
+        }
+
+        foreach (var pair in arcs.GroupBy(arc => (arc.Oven, arc.Before, arc.Own)))
+        {
+            Model.Add(LinearExpr.Sum(pair.Select(arc => arc.Follows)) == relaxation.Follows(pair.Key.Oven, pair.Key.Before, pair.Key.Own));
+        }
+
+        for (var job = 0; job < instance.Jobs.Count; job++)
+        {
+            Model.Add(LinearExpr.Sum(relaxation.InTimeOf(job)) + late[job] == 1);
+        }
+    }
+
+    private BoolVar Arc(CircuitConstraint circuit, int oven, int from, int to, int attribute, int next)
     {
         var follows = Model.NewBoolVar("follows");
         circuit.AddArc(from, to, follows);
         var own = instance.Jobs[next].Attribute;
+        arcs.Add((oven, attribute, own, follows));
         setup[next].Add(follows * instance.SetupTimes[attribute, own]);
         cost.Add(follows * (instance.Weights.SetupTime * instance.SetupTimes[attribute, own] + instance.Weights.SetupCost * instance.SetupCosts[attribute, own]));
         return follows;

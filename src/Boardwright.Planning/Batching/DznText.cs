@@ -10,6 +10,7 @@ namespace Boardwright.Planning.Batching;
 public static partial class DznText
 {
     private const int SizeMost = 2_000_000;
+    private const int TimeMost = 100_000_000; // sums of two stay whole numbers
 
     /// <summary>The instance of a text; every fault is named.</summary>
     /// <param name="what">The file, for refusals.</param>
@@ -43,6 +44,10 @@ public static partial class DznText
         public Outcome<BatchInstance> Instance()
         {
             var (attributes, machines, jobs, intervals) = (One("a"), One("m"), One("n"), One("s"));
+            Range("a", [attributes], 1, 1000);
+            Range("m", [machines], 1, BatchTables.OvensMax);
+            Range("n", [jobs], 1, 100_000);
+            Range("s", [intervals], 1, 10_000);
             if (refusals.Count > 0)
             {
                 return new Outcome<BatchInstance>.Refused(refusals);
@@ -56,6 +61,19 @@ public static partial class DznText
             var weights = new BatchWeights(One("mult_factor_total_runtime"), One("mult_factor_finished_toolate"), One("mult_factor_total_setuptimes"), One("mult_factor_total_setupcosts"), One("upper_bound_integer_objective"));
             Range("initState", initial, 1, attributes);
             Range("attribute", attribute, 1, attributes);
+            Range("min_time", least, 1, TimeMost);
+            Range("size", size, 0, TimeMost);
+            Range("max_cap", capacity, 0, TimeMost);
+            Range("earliest_start", earliest, 0, TimeMost);
+            Range("m_a_s", from, 0, TimeMost);
+            Range("m_a_e", to, 0, TimeMost);
+            Range("setup_times", [.. times.Cast<int>()], 0, TimeMost);
+            Range("setup_costs", [.. costs.Cast<int>()], 0, TimeMost);
+            for (var job = 0; job < jobs && refusals.Count == 0; job++)
+            {
+                Range($"max_time of job {job + 1}", [most[job]], least[job], TimeMost);
+            }
+
             Range("eligible_machine", [.. eligible.SelectMany(set => set)], 1, machines);
             if (refusals.Count > 0)
             {
@@ -72,24 +90,37 @@ public static partial class DznText
 
         private int[] List(string name, int count)
         {
-            var numbers = values.TryGetValue(name, out var text) ? Number().Matches(text).Select(number => int.Parse(number.Value, CultureInfo.InvariantCulture)).ToArray() : [];
+            var numbers = values.TryGetValue(name, out var text) ? Numbers(name, text) : [];
             return numbers.Length == count ? numbers : Refuse(name, text is null ? "nothing" : $"{numbers.Length} numbers", $"{count} whole {(count == 1 ? "number" : "numbers")}", new int[count]);
         }
 
+        private int[] Numbers(string name, string text) => [.. Number().Matches(text).Select(number => Whole(name, number.Value))];
+
+        private int Whole(string name, string digits) => int.TryParse(digits, CultureInfo.InvariantCulture, out var whole) ? whole
+            : Refuse(name, digits, $"whole numbers from {int.MinValue} to {int.MaxValue}", 0);
+
         private List<int[]> Sets(string name, int count)
         {
-            var sets = values.TryGetValue(name, out var text) ? Set().Matches(text).Select(Members).ToList() : [];
+            var sets = values.TryGetValue(name, out var text) ? Set().Matches(text).Select(set => Members(name, set)).ToList() : [];
             return sets.Count == count ? sets : Refuse<List<int[]>>(name, $"{sets.Count} sets", $"{count} sets, such as {{1,2}}", [.. Enumerable.Range(0, count).Select(_ => Array.Empty<int>())]);
         }
 
-        private static int[] Members(Match set) => set.Groups[2].Success
-            ? [.. Enumerable.Range(int.Parse(set.Groups[2].Value, CultureInfo.InvariantCulture), Math.Clamp(int.Parse(set.Groups[3].Value, CultureInfo.InvariantCulture) - int.Parse(set.Groups[2].Value, CultureInfo.InvariantCulture) + 1, 0, 10_000))]
-            : [.. Number().Matches(set.Groups[1].Value).Select(number => int.Parse(number.Value, CultureInfo.InvariantCulture))];
+        private int[] Members(string name, Match set)
+        {
+            if (!set.Groups[2].Success)
+            {
+                return [.. Numbers(name, set.Groups[1].Value).Distinct()];
+            }
+
+            var (low, high) = (Whole(name, set.Groups[2].Value), Whole(name, set.Groups[3].Value));
+            return high - (long)low is >= 0 and < BatchTables.OvensMax ? [.. Enumerable.Range(low, high - low + 1)]
+                : Refuse<int[]>(name, set.Value, $"a range of at most {BatchTables.OvensMax} machines", []);
+        }
 
         // A last row may stand for "nothing follows": it is not used.
         private int[,] Square(string name, int count)
         {
-            var numbers = values.TryGetValue(name, out var text) ? Number().Matches(text).Select(number => int.Parse(number.Value, CultureInfo.InvariantCulture)).ToArray() : [];
+            var numbers = values.TryGetValue(name, out var text) ? Numbers(name, text) : [];
             var square = new int[count, count];
             if (numbers.Length != count * count && numbers.Length != (count + 1) * count)
             {

@@ -9,7 +9,7 @@ namespace Boardwright.Planning.Tests.Batching;
 
 public sealed class BatchingTests
 {
-    private static readonly SolverLimits Limits = new(60, 1);
+    private static readonly SolverLimits Limits = new(600, 1, RepeatableWork: 0.02);
 
     private static BatchInstance Example => Assert.IsType<Outcome<BatchInstance>.Done>(DznText.Read("example", File.ReadAllText(Repository.PathOf("demo/examples/batching-small.dzn")))).Value;
 
@@ -31,9 +31,9 @@ public sealed class BatchingTests
         var found = 0;
         for (ulong seed = 1; seed <= 60; seed++)
         {
-            var instance = Tiny(new RandomSequence(seed));
+            var instance = RandomInstance.Tiny(new RandomSequence(seed));
             var least = BatchSearch.LeastCost(instance);
-            var outcome = BatchSolver.Solve(instance, Limits, TestContext.Current.CancellationToken);
+            var outcome = BatchSolver.Solve(instance, Limits, TimeProvider.System, cancel: TestContext.Current.CancellationToken);
             if (least is null)
             {
                 Assert.IsType<Outcome<BatchAnswer>.NoAnswer>(outcome);
@@ -52,7 +52,7 @@ public sealed class BatchingTests
     [Fact]
     public void Example_is_solved_to_its_best()
     {
-        var answer = Assert.IsType<Outcome<BatchAnswer>.Done>(BatchSolver.Solve(Example, Limits, TestContext.Current.CancellationToken)).Value;
+        var answer = Assert.IsType<Outcome<BatchAnswer>.Done>(BatchSolver.Solve(Example, Limits, TimeProvider.System, cancel: TestContext.Current.CancellationToken)).Value;
 
         Assert.Empty(BatchCheck.Faults(Example, answer.Batches));
         Assert.Equal(BatchSearch.LeastCost(Example), answer.Cost);
@@ -61,7 +61,7 @@ public sealed class BatchingTests
     [Fact]
     public void Checker_names_each_rule_that_is_broken()
     {
-        var sound = Assert.IsType<Outcome<BatchAnswer>.Done>(BatchSolver.Solve(Example, Limits, TestContext.Current.CancellationToken)).Value.Batches;
+        var sound = Assert.IsType<Outcome<BatchAnswer>.Done>(BatchSolver.Solve(Example, Limits, TimeProvider.System, cancel: TestContext.Current.CancellationToken)).Value.Batches;
         string Words(IReadOnlyList<Batch> batches) => string.Join("; ", BatchCheck.Faults(Example, batches));
 
         Assert.Contains("is in 0 batches", Words([.. sound.Skip(1)]), StringComparison.Ordinal);
@@ -79,6 +79,11 @@ public sealed class BatchingTests
     [InlineData("attribute = [1,", "attribute = [9,", "1 to 2")]
     [InlineData("{1, 2}, {1}, ", "{1}, ", "6 sets")]
     [InlineData("l = 60; a = 2;", "l = 60;", "1 whole number")]
+    [InlineData("m = 2;", "m = 65;", "1 to 64")]
+    [InlineData("max_time = [12,", "max_time = [7,", "8 to 100000000")]
+    [InlineData("min_time = [8,", "min_time = [0,", "1 to 100000000")]
+    [InlineData("size = [9,", "size = [99999999999,", "whole numbers from")]
+    [InlineData("{1, 2}, {1}, {1, 2}, {2}", "{1, 2}, 1..999999999, {1, 2}, {2}", "a range of at most 64")]
     public void Faulty_file_is_refused_by_name(string old, string with, string accepted)
     {
         var text = File.ReadAllText(Repository.PathOf("demo/examples/batching-small.dzn")).Replace("n = 6", "n=6", StringComparison.Ordinal).Replace(old, with, StringComparison.Ordinal);
@@ -86,32 +91,5 @@ public sealed class BatchingTests
         var refused = Assert.IsType<Outcome<BatchInstance>.Refused>(DznText.Read("FILE.dzn", text));
 
         Assert.Contains(refused.Reasons, reason => reason.Accepted.Contains(accepted, StringComparison.Ordinal));
-    }
-
-    private static BatchInstance Tiny(RandomSequence chance)
-    {
-        int Between(int low, int high) => low + chance.NextIndex(high - low + 1);
-        var (jobs, ovens, attributes) = (Between(2, 5), Between(1, 2), Between(1, 2));
-        int[,] Square(int most)
-        {
-            var square = new int[attributes, attributes];
-            for (var index = 0; index < square.Length; index++)
-            {
-                square[index / attributes, index % attributes] = Between(0, most);
-            }
-
-            return square;
-        }
-
-        BatchJob Job()
-        {
-            var least = Between(1, 6);
-            var oven = Between(0, ovens - 1);
-            return new(Between(0, attributes - 1), Between(1, 5), least, least + Between(0, 5), Between(0, 4), Between(4, 20), Between(0, 1) == 0 ? [oven] : [.. Enumerable.Range(0, ovens)]);
-        }
-
-        return new(
-            [.. Enumerable.Range(0, ovens).Select(_ => new BatchOven(Between(5, 10), Between(0, attributes - 1), [(0, Between(6, 14)), (15, Between(24, 40))]))],
-            [.. Enumerable.Range(0, jobs).Select(_ => Job())], Square(3), Square(4), new(Between(1, 4), Between(10, 60), Between(0, 2), Between(0, 3), 1000));
     }
 }

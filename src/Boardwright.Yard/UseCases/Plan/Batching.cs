@@ -38,7 +38,7 @@ public static class PlanBatching
         return ask.Refuses ? ask.Refused<Answer>() : DznText.Read("FILE.dzn", text).Then(instance => Solved(instance, seconds));
     }
 
-    private static Outcome<Answer> Solved(BatchInstance instance, double seconds) => BatchSolver.Solve(instance, new SolverLimits(seconds, Workers)).Then<Answer>(found =>
+    private static Outcome<Answer> Solved(BatchInstance instance, double seconds) => BatchSolver.Solve(instance, new SolverLimits(seconds, Workers), TimeProvider.System).Then<Answer>(found =>
     {
         var divisor = Math.Max(1L, instance.Weights.Divisor);
         return new Answer(
