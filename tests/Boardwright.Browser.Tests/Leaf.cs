@@ -65,8 +65,12 @@ public sealed class Leaf : IAsyncDisposable
     public async Task PictureAsync(string name)
     {
         var path = Repository.PathOf("pictures", string.Create(CultureInfo.InvariantCulture, $"{name}-{screen.Width}.png"));
-        await Page.ScreenshotAsync(new() { Path = path, FullPage = true, Style = ".thumb { position: static; margin-bottom: -84px }" });   // else the bar lies across the middle of a long page
+        await BarAsync("static");   // else it lies across the middle of a long page
+        await Page.ScreenshotAsync(new() { Path = path, FullPage = true });
+        await BarAsync("");
     }
+
+    private async Task BarAsync(string position) => await Page.EvaluateAsync("position => { const bar = document.querySelector('.thumb'); if (bar) bar.style.position = position; }", position);
 
     private void Said(object? sender, IConsoleMessage message)
     {
