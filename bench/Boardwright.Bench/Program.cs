@@ -23,6 +23,15 @@ if (args is ["drying", "step"])
     return;
 }
 
+// yard-plan STACKS KILNS ORDERS SECONDS SEED...: quality of the yard's plan against its bound and two rules of thumb.
+if (args is ["yard-plan", var stacks, var kilns, var orders, var limit, .. var seeds])
+{
+    YardPlanBench.Run(Whole(stacks), Whole(kilns), Whole(orders), Whole(limit), seeds.Select(Whole));
+    return;
+}
+
+static int Whole(string text) => int.Parse(text, CultureInfo.InvariantCulture);
+
 // Short and in process: the ratio to the plain baseline of the same run is what counts, never the bare time.
 var job = Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance);
 var config = ManualConfig.CreateEmpty()

@@ -3,7 +3,7 @@ using Google.OrTools.Sat;
 namespace Boardwright.Planning.Solver;
 
 /// <summary>The search of one level, starting from the best plan of the levels before.</summary>
-internal sealed class LevelRun(PlanTables tables, YardModel model, string name, int level, Action<PlanProgress>? better, Plan best, PlanScore score) : CpSolverSolutionCallback
+internal sealed class LevelRun(PlanTables tables, YardModel model, string name, int level, Action<PlanProgress>? better, Plan best, PlanScore score, long bound) : CpSolverSolutionCallback
 {
     private readonly Lock gate = new();
 
@@ -13,10 +13,8 @@ internal sealed class LevelRun(PlanTables tables, YardModel model, string name, 
 
     public long Reached => ValueOf(Score, level);
 
-    /// <summary>No plan as good on the levels before has less. At first: no order is sooner than it would be alone in the yard, and no more than all gains can be gained.</summary>
-    public long Bound { get; private set; } = level < 2
-        ? tables.Orders.Sum(order => AloneInYard.DaysLate(tables, order, level == 1) * order.CentsPerDay)
-        : -tables.Stacks.Sum(stack => stack.GainCents);
+    /// <summary>No plan as good on the levels before has less.</summary>
+    public long Bound { get; private set; } = bound;
 
     public static long ValueOf(PlanScore score, int level) => level switch { 0 => score.LateCents, 1 => score.RiskCents, _ => score.CostCents };
 
@@ -38,10 +36,15 @@ internal sealed class LevelRun(PlanTables tables, YardModel model, string name, 
             status = solver.Solve(model.Model, this);
         }
 
-        if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible or CpSolverStatus.Unknown)
+        if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)
         {
             Tighten(solver.BestObjectiveBound);
             return solver.WallTime();
+        }
+
+        if (status is CpSolverStatus.Unknown)
+        {
+            return solver.WallTime(); // what it then calls its bound is 0, which no cost below 0 respects
         }
 
         throw new InvalidOperationException($"The kiln plan's model has no solution ({status} {model.Model.Validate()}), though the first plan breaks no rule.");

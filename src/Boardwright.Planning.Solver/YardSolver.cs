@@ -1,3 +1,5 @@
+using System.Diagnostics;
+
 using Boardwright.Quantities;
 
 using Google.OrTools.Sat;
@@ -7,12 +9,17 @@ namespace Boardwright.Planning.Solver;
 /// <summary>Makes the kiln plan of a yard by constraint programming.</summary>
 /// <remarks>
 /// <para>Levels are settled one after the other: lateness, then risk among plans no later, then cost among plans no later and no riskier.
-/// A pass in one go gives the first plan, so that there is an answer however short the time.</para>
+/// A pass in one go gives the first plan, so that there is an answer however short the time; a search by small changes makes it better, linear programs
+/// bound it, and the constraint model settles what they leave open.</para>
 /// <para>Method: docs/methods/kiln-plan.md.</para>
 /// </remarks>
 public static class YardSolver
 {
     private const int FirstTries = 40;
+    private const double SearchShare = 0.7; // of the seconds; what is left is the constraint model's
+    private const double VisitsPerPair = 40.0; // plans the search visits for a unit of repeatable work: by pairs of stacks
+    private const double VisitsMost = 2e5;
+    private const double SecondsPerStack = 0.02; // below this the model is not worth building
     private static readonly string[] LevelNames = ["late", "risk", "cost"];
 
     /// <summary>The best plan found within the limits, with a bound for each level.</summary>
@@ -31,24 +38,77 @@ public static class YardSolver
 
     private static PlanAnswer Solved(PlanTables tables, SolverLimits limits, Action<PlanProgress>? better, CancellationToken cancel)
     {
+        var watch = Stopwatch.StartNew();
         var best = GreedyPlan.BestOf(tables, FirstTries, (ulong)limits.Seed);
-        var model = new YardModel(tables, limits.ChargesEachKiln, best);
-        LinearExpr[] levels = [model.Late, model.Risk, model.Cost];
         var score = PlanOutlook.Of(tables, best).Score;
-        better?.Invoke(new(best, score, new(LevelNames[0], score.LateCents, 0)));
-        var settled = new List<PlanLevel>();
-        var left = limits.Seconds;
-        for (var level = 0; level < levels.Length; level++)
+        var bounds = new long[] { Alone(tables, false), Alone(tables, true), -tables.Stacks.Sum(stack => stack.GainCents) };
+        better?.Invoke(new(best, score, Level(score, 0, bounds[0])));
+        if (score.LateCents > bounds[0] || score.RiskCents > bounds[1] || tables.Orders.Length == 0)
         {
-            var run = new LevelRun(tables, model, LevelNames[level], level, better, best, score);
-            var seconds = left / (levels.Length - level == 1 ? 1.0 : 2.0);
-            left -= run.Solve(levels[level], limits.Parameters(Math.Max(0.01, seconds)), cancel);
-            (best, score) = (run.Best, run.Score);
-            settled.Add(new(LevelNames[level], run.Reached, Math.Min(run.Bound, run.Reached)));
-            model.Model.Add(levels[level] <= run.Reached);
+            Searched(tables, limits, better, watch, bounds, ref best, ref score, cancel);
         }
 
-        // A later level can only have kept or lowered the value of an earlier one.
-        return new(best, PlanOutlook.Of(tables, best), [.. settled.Select((level, index) => level with { Cents = LevelRun.ValueOf(score, index) })]);
+        return ByModel(tables, limits, better, watch, bounds, best, score, cancel);
     }
+
+    // Plans and bounds at once: the search for better plans needs one core, the linear programs another.
+    private static void Searched(PlanTables tables, SolverLimits limits, Action<PlanProgress>? better, Stopwatch watch, long[] bounds, ref Plan best, ref PlanScore score, CancellationToken cancel)
+    {
+        var search = new PlanSearch(tables, (ulong)limits.Seed);
+        var (start, seconds) = (best, SearchShare * limits.Seconds);
+        var most = limits.RepeatableWork is { } work ? (int)Math.Max(1.0, work * Math.Min(VisitsMost, VisitsPerPair * tables.Stacks.Length * tables.Stacks.Length)) : int.MaxValue;
+        double Progress(int visited) => cancel.IsCancellationRequested ? 1.0 : Math.Max((double)visited / most, watch.Elapsed.TotalSeconds / seconds);
+        void Search() => search.Run(start, Progress, (plan, found) => better?.Invoke(new(plan, found, Level(found, 0, Math.Min(bounds[0], found.LateCents)))));
+        void Bound()
+        {
+            for (var level = 0; level < 2 && !cancel.IsCancellationRequested && watch.Elapsed.TotalSeconds < limits.Seconds; level++)
+            {
+                bounds[level] = Math.Max(bounds[level], DayBound.Of(tables, level == 1, limits.Seconds - watch.Elapsed.TotalSeconds, cancel));
+            }
+        }
+
+        if (limits.Workers > 1)
+        {
+            Parallel.Invoke(Search, Bound);
+        }
+        else
+        {
+            Search(); // better plans first: people wait for them
+            Bound();
+        }
+
+        (best, score) = (search.Best, search.Score);
+    }
+
+    private static PlanAnswer ByModel(PlanTables tables, SolverLimits limits, Action<PlanProgress>? better, Stopwatch watch, long[] bounds, Plan best, PlanScore score, CancellationToken cancel)
+    {
+        YardModel? model = null;
+        for (var level = 0; level < LevelNames.Length; level++)
+        {
+            var left = limits.Seconds - watch.Elapsed.TotalSeconds;
+            if (cancel.IsCancellationRequested || LevelRun.ValueOf(score, level) <= bounds[level] || (limits.RepeatableWork is null && left < tables.Stacks.Length * SecondsPerStack))
+            {
+                continue; // nothing better exists, or there is no time to build the model
+            }
+
+            model ??= new YardModel(tables, limits.ChargesEachKiln, best);
+            for (var before = 0; before < level; before++)
+            {
+                model.Model.Add(Objective(model, before) <= LevelRun.ValueOf(score, before));
+            }
+
+            var run = new LevelRun(tables, model, LevelNames[level], level, better, best, score, bounds[level]);
+            var seconds = (limits.Seconds - watch.Elapsed.TotalSeconds) / (LevelNames.Length - level == 1 ? 1.0 : 2.0);
+            _ = run.Solve(Objective(model, level), limits.Parameters(Math.Max(0.01, seconds)), cancel);
+            (best, score, bounds[level]) = (run.Best, run.Score, run.Bound);
+        }
+
+        return new(best, PlanOutlook.Of(tables, best), [.. LevelNames.Select((_, level) => Level(score, level, bounds[level]))]);
+    }
+
+    private static LinearExpr Objective(YardModel model, int level) => level switch { 0 => model.Late, 1 => model.Risk, _ => model.Cost };
+
+    private static PlanLevel Level(PlanScore score, int level, long bound) => new(LevelNames[level], LevelRun.ValueOf(score, level), Math.Min(bound, LevelRun.ValueOf(score, level)));
+
+    private static long Alone(PlanTables tables, bool most) => tables.Orders.Sum(order => AloneInYard.DaysLate(tables, order, most) * order.CentsPerDay);
 }

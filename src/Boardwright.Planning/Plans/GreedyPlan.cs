@@ -7,8 +7,7 @@ namespace Boardwright.Planning;
 internal sealed class GreedyPlan
 {
     private readonly PlanTables tables;
-    private readonly List<TimedCharge> charges = [];
-    private readonly List<StepRange> works = [];
+    private readonly Timetable timetable;
     private readonly int[] yieldLeft;
     private readonly int[] chosen;
     private readonly bool[] keptAsItStands;
@@ -18,6 +17,8 @@ internal sealed class GreedyPlan
     {
         this.tables = tables;
         this.mayDry = mayDry;
+        timetable = new(tables);
+        timetable.Clear();
         yieldLeft = [.. tables.Stacks.Select(stack => stack.YieldTenths)];
         chosen = [.. tables.Orders.Select(_ => -1)];
         keptAsItStands = new bool[tables.Stacks.Length];
@@ -58,14 +59,13 @@ internal sealed class GreedyPlan
     private static Plan Build(PlanTables tables, IEnumerable<int> order)
     {
         var greedy = new GreedyPlan(tables, true);
-        greedy.EmptyStanding();
         foreach (var one in order)
         {
             greedy.Serve(one);
         }
 
         greedy.FillWithStock();
-        return PlanBuilder.Build(tables, greedy.charges, greedy.chosen);
+        return PlanBuilder.Build(tables, greedy.timetable.Charges, greedy.chosen);
     }
 
     private static List<int> Pressing(PlanTables tables) =>
@@ -75,14 +75,13 @@ internal sealed class GreedyPlan
     public static (Plan Plan, IReadOnlyList<string> Left) Follow(PlanTables tables, IEnumerable<(int Kiln, int[] Stacks, int FromStep)> wanted)
     {
         var greedy = new GreedyPlan(tables, false);
-        greedy.EmptyStanding();
         var left = new List<string>();
         foreach (var (kiln, stacks, from) in wanted)
         {
             var fitting = new List<int>();
             foreach (var stack in stacks)
             {
-                if (greedy.Fits(kiln, [.. fitting, stack]))
+                if (greedy.timetable.Fits(kiln, [.. fitting, stack]))
                 {
                     fitting.Add(stack);
                 }
@@ -94,7 +93,7 @@ internal sealed class GreedyPlan
 
             if (fitting.Count > 0 && greedy.First(kiln, [.. fitting], from) is { } charge)
             {
-                greedy.Add(charge);
+                greedy.timetable.Add(charge);
             }
             else
             {
@@ -103,20 +102,53 @@ internal sealed class GreedyPlan
         }
 
         Pressing(tables).ForEach(greedy.Serve);
-        return (PlanBuilder.Build(tables, greedy.charges, greedy.chosen), left);
+        return (PlanBuilder.Build(tables, greedy.timetable.Charges, greedy.chosen), left);
     }
 
-    private void EmptyStanding()
+    /// <summary>Whenever a kiln is free, the next stacks of a list that may go in together; orders are served from what is dried.</summary>
+    public static Plan InTurn(PlanTables tables, IReadOnlyList<int> ranked)
     {
-        for (var k = 0; k < tables.Kilns.Length; k++)
+        var greedy = new GreedyPlan(tables, false);
+        var waiting = ranked.ToList();
+        var kilns = Enumerable.Range(0, tables.Kilns.Length).ToList();
+        while (kilns.Count > 0)
         {
-            if (tables.Kilns[k].Started is { } started)
+            var kiln = kilns.MinBy(greedy.timetable.FreeFrom);
+            var together = greedy.NextTogether(kiln, waiting);
+            if (together is null)
             {
-                var stacks = Enumerable.Range(0, tables.Stacks.Length).Where(s => started.Stacks.Contains(tables.Stacks[s].Stack.Id)).ToArray();
-                var unload = tables.Kilns[k].UnloadStarts.Where(step => step >= tables.Kilns[k].StartedDry && CrewFree(new(step, step + tables.Kilns[k].Unloading)));
-                Add(TimedCharge.Standing(tables, k, stacks, unload.FirstOrDefault(tables.Calendar.Steps)));
+                kilns.Remove(kiln);
+                continue;
+            }
+
+            greedy.timetable.Add(together);
+            waiting.RemoveAll(stack => together.Stacks.Contains(stack));
+        }
+
+        Pressing(tables).ForEach(greedy.Serve);
+        return PlanBuilder.Build(tables, greedy.timetable.Charges, greedy.chosen);
+    }
+
+    // From the top of the list until the kiln is full; fewer where heat or the plan's end does not allow as many.
+    private TimedCharge? NextTogether(int kiln, List<int> waiting)
+    {
+        int[] together = [];
+        foreach (var stack in waiting)
+        {
+            int[] more = [.. together, .. WithItsSet(stack).Except(together)];
+            together = timetable.Fits(kiln, more) ? more : together;
+        }
+
+        for (; together.Length > 0; together = together[..^1])
+        {
+            var torn = together.Any(stack => WithItsSet(stack).Except(together).Any());
+            if (!torn && First(kiln, together) is { } charge)
+            {
+                return charge;
             }
         }
+
+        return null;
     }
 
     private void Serve(int index)
@@ -156,7 +188,7 @@ internal sealed class GreedyPlan
     /// <summary>Sees that the wood is there in the state asked; dries it if need be.</summary>
     private bool Obtain(OrderWoodTable wood)
     {
-        var charge = charges.FirstOrDefault(c => c.Stacks.Contains(wood.Stack));
+        var charge = timetable.Charges.FirstOrDefault(c => c.Stacks.Contains(wood.Stack));
         if (charge is not null)
         {
             return wood.Kilned && charge.Unload < tables.Calendar.Steps;
@@ -174,37 +206,13 @@ internal sealed class GreedyPlan
         var first = Enumerable.Range(0, tables.Kilns.Length).Select(kiln => First(kiln, stacks)).Where(charge => charge is not null).MinBy(charge => charge!.UnloadEnd);
         if (first is not null)
         {
-            Add(first);
+            timetable.Add(first);
         }
 
         return first is not null;
     }
 
-    private TimedCharge? First(int kiln, int[] stacks, int from = 0)
-    {
-        var k = tables.Kilns[kiln];
-        var free = charges.Where(c => c.Kiln == kiln).Select(c => c.UnloadEnd).DefaultIfEmpty(0).Max();
-        if (!Fits(kiln, stacks))
-        {
-            return null;
-        }
-
-        foreach (var load in k.LoadStarts.Where(step => step >= Math.Max(free, from) && stacks.All(s => step >= tables.Stacks[s].AvailableStep) && CrewFree(new(step, step + k.Loading))))
-        {
-            for (var warmUp = 0; warmUp < k.WarmSteps.Length; warmUp++)
-            {
-                var dry = TimedCharge.Begun(tables, kiln, stacks, warmUp, load, 0).Dry;
-                var unload = k.UnloadStarts.Where(step => step >= dry && CrewFree(new(step, step + k.Unloading))).FirstOrDefault(-1);
-                var charge = unload < 0 ? null : TimedCharge.Begun(tables, kiln, stacks, warmUp, load, unload);
-                if (charge is not null && !k.Kiln.Outages.Any(new StepRange(load, charge.UnloadEnd).Touches) && HeatAllows(charge, null))
-                {
-                    return charge;
-                }
-            }
-        }
-
-        return null;
-    }
+    private TimedCharge? First(int kiln, int[] stacks, int from = 0) => timetable.Fits(kiln, stacks) ? timetable.First(kiln, stacks, from) : null;
 
     /// <summary>Joins a charge that is planned already, without making it longer.</summary>
     private bool Ride(int stack)
@@ -214,19 +222,12 @@ internal sealed class GreedyPlan
             return false;
         }
 
-        for (var c = 0; c < charges.Count; c++)
+        for (var c = 0; c < timetable.Charges.Count; c++)
         {
-            var charge = charges[c];
-            var all = charge.Stacks.Append(stack).ToArray();
-            if (charge.Started || charge.Load < tables.Stacks[stack].AvailableStep || !Fits(charge.Kiln, all))
+            var charge = timetable.Charges[c];
+            int[] all = [.. charge.Stacks, stack];
+            if (!charge.Started && charge.Load >= tables.Stacks[stack].AvailableStep && timetable.Fits(charge.Kiln, all) && timetable.Replace(c, all))
             {
-                continue;
-            }
-
-            var longer = TimedCharge.Begun(tables, charge.Kiln, all, charge.WarmUp, charge.Load, charge.Unload);
-            if (longer.Dry <= charge.Unload && HeatAllows(longer, charge))
-            {
-                charges[c] = longer;
                 return true;
             }
         }
@@ -238,43 +239,10 @@ internal sealed class GreedyPlan
     {
         foreach (var stack in Enumerable.Range(0, tables.Stacks.Length).Where(s => tables.Stacks[s].GainCents > 0).OrderByDescending(s => tables.Stacks[s].GainCents))
         {
-            if (!keptAsItStands[stack] && !charges.Any(c => c.Stacks.Contains(stack)))
+            if (!keptAsItStands[stack] && !timetable.Charges.Any(c => c.Stacks.Contains(stack)))
             {
                 Ride(stack);
             }
-        }
-    }
-
-    private bool Fits(int kiln, int[] stacks)
-    {
-        var k = tables.Kilns[kiln];
-        return stacks.All(s => tables.Stacks[s].Uses[kiln] is not null)
-            && stacks.Sum(s => tables.Stacks[s].LoadTenths) <= k.CapacityTenths
-            && stacks.All(a => stacks.All(b => a == b || tables.Together[a, b]));
-    }
-
-    private bool CrewFree(StepRange work) => works.Append(work).All(start =>
-        works.Append(work).Count(other => other.From <= start.From && start.From < other.To) <= tables.Calendar.KilnsAtOnce);
-
-    private bool HeatAllows(TimedCharge charge, TimedCharge? instead)
-    {
-        var kiln = tables.Kilns[charge.Kiln];
-        var demand = Scoring.DemandTenths(tables, [.. charges.Where(c => c != instead), charge]);
-        return kiln.HoldMostTenths + Math.Max(charge.WarmTenths, charge.RunTenths) <= kiln.CoilTenths
-            && !demand.Where((tenths, period) => tenths - tables.SpareTenths[period] > tables.ShortMostTenths[period]).Any();
-    }
-
-    private void Add(TimedCharge charge)
-    {
-        charges.Add(charge);
-        if (!charge.Started)
-        {
-            works.Add(new(charge.Load, charge.LoadEnd));
-        }
-
-        if (charge.Unload < tables.Calendar.Steps)
-        {
-            works.Add(new(charge.Unload, charge.UnloadEnd));
         }
     }
 }

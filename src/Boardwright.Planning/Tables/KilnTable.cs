@@ -22,6 +22,7 @@ internal sealed class KilnTable
         HoldCentsPerStep = Cents.Of(kiln.MoneyPerKwh * (decimal)(kiln.Holding.Average(power => power.Kilowatts) * calendar.StepHours));
         LoadStarts = Starts(calendar, Loading);
         UnloadStarts = Starts(calendar, Unloading);
+        StartedStacks = started is null ? [] : [.. Enumerable.Range(0, input.Stacks.Count).Where(stack => started.Stacks.Contains(input.Stacks[stack].Id))];
         StartedDry = started is null ? 0 : calendar.StepsFor(started.DryHalf);
         StartedDryMost = started is null ? 0 : calendar.StepsFor(started.DryMost);
         StartedRunTenths = started is null ? 0 : Tenths.Up(started.Running.Kilowatts);
@@ -59,6 +60,9 @@ internal sealed class KilnTable
     public int[] LoadStarts { get; }
 
     public int[] UnloadStarts { get; }
+
+    /// <summary>Indexes of the stacks of the started charge.</summary>
+    public int[] StartedStacks { get; }
 
     public int StartedDry { get; }
 

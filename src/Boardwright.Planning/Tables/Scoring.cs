@@ -73,7 +73,10 @@ internal static class Scoring
             var (half, most) = Ready(tables, order, chosen[o], chargeOfStack);
             late += DaysLate(order, half) * order.CentsPerDay;
             risk += DaysLate(order, most) * order.CentsPerDay;
-            cost += Enumerable.Range(0, order.Wood.Length).Where(w => (chosen[o] >> w & 1) != 0).Sum(w => order.Wood[w].ExtraCents);
+            for (var w = 0; w < order.Wood.Length; w++)
+            {
+                cost += (chosen[o] >> w & 1) != 0 ? order.Wood[w].ExtraCents : 0;
+            }
         }
 
         var demand = DemandTenths(tables, charges);
@@ -82,7 +85,11 @@ internal static class Scoring
             cost += tables.Stacks[s].WaitCentsPerDay * Math.Min(tables.Calendar.Days, chargeOfStack[s] is { } charge ? tables.Calendar.DayOf(charge.Unload) : tables.Calendar.Days);
         }
 
-        cost += tables.ShortCents * demand.Select((tenths, period) => (long)Math.Max(0, tenths - tables.SpareTenths[period])).Sum();
+        for (var period = 0; period < demand.Length; period++)
+        {
+            cost += tables.ShortCents * Math.Max(0, demand[period] - tables.SpareTenths[period]);
+        }
+
         return new(late, risk, cost);
     }
 }

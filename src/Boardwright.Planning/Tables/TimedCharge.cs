@@ -40,6 +40,20 @@ internal sealed record TimedCharge(
             tables.UnloadFrom(kiln, Math.Max(unload, warmEnd + most)), warm, run);
     }
 
+    /// <summary>When a charge would be dry, as often as not; what <see cref="Begun"/> says, without the rest.</summary>
+    public static int DryAt(PlanTables tables, int kiln, int[] stacks, int warmUp, int load)
+    {
+        var k = tables.Kilns[kiln];
+        var day = Math.Min(tables.Calendar.DayOf(load), tables.Calendar.Days - 1);
+        var half = 0;
+        foreach (var stack in stacks)
+        {
+            half = Math.Max(half, tables.Stacks[stack].Uses[kiln]!.Half[day]);
+        }
+
+        return load + k.Loading + k.WarmSteps[warmUp] + half;
+    }
+
     public static TimedCharge Standing(PlanTables tables, int kiln, int[] stacks, int unload)
     {
         var k = tables.Kilns[kiln];
@@ -69,6 +83,17 @@ internal sealed record TimedCharge(
     {
         var kiln = tables.Kilns[Kiln];
         var cents = (UnloadEnd - Load) * kiln.StandCentsPerStep + (Dry - LoadEnd) * kiln.HoldCentsPerStep;
-        return Started ? cents : cents + kiln.StructureCents + Stacks.Sum(s => tables.Stacks[s].Uses[Kiln]!.HeatCents - tables.Stacks[s].GainCents);
+        if (Started)
+        {
+            return cents;
+        }
+
+        cents += kiln.StructureCents;
+        foreach (var stack in Stacks)
+        {
+            cents += tables.Stacks[stack].Uses[Kiln]!.HeatCents - tables.Stacks[stack].GainCents;
+        }
+
+        return cents;
     }
 }

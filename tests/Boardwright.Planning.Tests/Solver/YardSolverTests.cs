@@ -95,6 +95,44 @@ public sealed class YardSolverTests
         Assert.All(answer.Levels, level => Assert.True(level.BoundCents <= level.Cents));
     }
 
+    /// <summary>Stopped at the first, second, third … better plan: in the search, in the bounds, in the model.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(7)]
+    [InlineData(15)]
+    [InlineData(30)]
+    [InlineData(45)]
+    public void A_search_stopped_at_any_moment_leaves_a_sound_plan(int news)
+    {
+        using var cancel = new CancellationTokenSource();
+        var last = default(PlanScore);
+        var heard = 0;
+
+        var answer = Done(YardSolver.Solve(SeasonYard.Input, new(60, 1, 0.3), progress =>
+        {
+            last = heard < news ? progress.Score : last;
+            if (++heard == news)
+            {
+                cancel.Cancel();
+            }
+        }, cancel.Token));
+
+        Assert.Empty(PlanCheck.Faults(SeasonYard.Input, answer.Plan, answer.Outlook));
+        Assert.True(answer.Outlook.Score <= last);
+        Assert.All(answer.Levels, level => Assert.True(level.BoundCents <= level.Cents));
+    }
+
+    [Fact]
+    public void A_search_without_time_claims_no_proof()
+    {
+        var answer = Done(YardSolver.Solve(SeasonYard.Input, new(0.05, 1), cancel: TestContext.Current.CancellationToken));
+
+        Assert.Empty(PlanCheck.Faults(SeasonYard.Input, answer.Plan, answer.Outlook));
+        Assert.False(answer.Levels[2].Proven);
+    }
+
     [Fact]
     public void Unsound_input_is_refused_with_every_reason()
     {
