@@ -16,6 +16,12 @@ public sealed record SolverLimits(double Seconds, int Workers, double? Repeatabl
     /// </summary>
     public int ChargesEachKiln { get; init; } = int.MaxValue;
 
+    /// <summary>
+    /// A plan to begin from, such as yesterday's: what of it can still be done is kept where it helps. Null for none. The same book may then have two plans,
+    /// one for each way it was come to.
+    /// </summary>
+    public Plan? Start { get; init; }
+
     internal string Parameters(double seconds)
     {
         var common = FormattableString.Invariant($"max_time_in_seconds:{seconds},num_workers:{Workers},random_seed:{Seed}");

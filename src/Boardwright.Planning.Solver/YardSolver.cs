@@ -41,6 +41,12 @@ public static class YardSolver
         var watch = Stopwatch.StartNew();
         var best = GreedyPlan.BestOf(tables, FirstTries, (ulong)limits.Seed);
         var score = PlanOutlook.Of(tables, best).Score;
+        if (limits.Start is { } start && HandPlan.Of(tables, start.Charges.Where(charge => charge.Started is null).OrderBy(charge => charge.LoadStep).Select(charge => new HandCharge(charge.Kiln, charge.Stacks, default))).Plan is var again
+            && PlanOutlook.Of(tables, again).Score is var kept && kept < score)
+        {
+            (best, score) = (again, kept);
+        }
+
         var bounds = new long[] { Alone(tables, false), Alone(tables, true), -tables.Stacks.Sum(stack => stack.GainCents) };
         better?.Invoke(new(best, score, Level(score, 0, bounds[0])));
         if (score.LateCents > bounds[0] || score.RiskCents > bounds[1] || tables.Orders.Length == 0)

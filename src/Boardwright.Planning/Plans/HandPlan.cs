@@ -16,7 +16,11 @@ public sealed record HandPlan(Plan Plan, IReadOnlyList<string> Left)
     public static HandPlan Of(PlanInput input, IEnumerable<HandCharge> charges)
     {
         ArgumentNullException.ThrowIfNull(charges);
-        var tables = new PlanTables(input);
+        return Of(new PlanTables(input), charges);
+    }
+
+    internal static HandPlan Of(PlanTables tables, IEnumerable<HandCharge> charges)
+    {
         int Kiln(string id) => Array.FindIndex(tables.Kilns, kiln => kiln.Kiln.Id == id);
         int Stack(string id) => Array.FindIndex(tables.Stacks, stack => stack.Stack.Id == id && !stack.Started);
         var (plan, left) = GreedyPlan.Follow(tables, charges

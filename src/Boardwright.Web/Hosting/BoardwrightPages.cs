@@ -31,7 +31,9 @@ public static class BoardwrightPages
         ArgumentNullException.ThrowIfNull(builder);
         builder.WebHost.UseStaticWebAssets();   // run from the build's folder, styles and fonts still lie in the source; published, this does nothing
         builder.Services.AddSingleton(book);
-        builder.Services.AddSingleton(new PlanDesk(book, TimeProvider.System, planWork));
+        var plans = new PlanDesk(book, TimeProvider.System, planWork);
+        builder.Services.AddSingleton(plans);
+        builder.Services.AddSingleton(new WhatIfDesk(book, plans));
         builder.Services.AddSingleton(new SensorDesk(book, TimeProvider.System));
         builder.Services.AddSingleton(new DemonstrationDays(book, demoFolder));
         builder.Services.AddHttpContextAccessor();

@@ -27,6 +27,9 @@ internal static class PlanWorth
     public static decimal WaitingPerDay(YardState state, BookState.Stack stack, BoardFeet yield, double percentPerYear) =>
         stack.Owner == "mill" ? Cents(Value(state, stack, dry: true) * yield.Count * percentPerYear / 100.0 / DaysPerYear) : 0m;
 
+    /// <summary>What a board foot of such wood sells for dry; 0 where the yard has no price.</summary>
+    public static double DryMoneyPerBf(YardState state, BookState.Stack stack) => Value(state, stack, dry: true);
+
     // Per board foot: boards of the house's own mix of grades, slabs by their own price.
     private static double Value(YardState state, BookState.Stack stack, bool dry)
     {
