@@ -8,6 +8,7 @@ using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using Boardwright.Bench.Drying;
 using Boardwright.Bench.Planning;
+using Boardwright.Bench.Sawing;
 
 // batching FOLDER SECONDS [PATTERN]: quality against best known results, not time.
 if (args is ["batching", var folder, var seconds, .. var rest])
@@ -31,6 +32,14 @@ if (args is ["yard-plan", var stacks, var kilns, var orders, var limit, .. var s
 }
 
 static int Whole(string text) => int.Parse(text, CultureInfo.InvariantCulture);
+
+// sawing [LOGS VALUED [SVG]]: time and value of cutting plans against plain code and simpler practice, all in one run.
+if (args is ["sawing", .. var sawing])
+{
+    int Count(int index, int usual) => sawing.Length > index ? int.Parse(sawing[index], CultureInfo.InvariantCulture) : usual;
+    SawingBench.Run(Count(0, 1000), Count(1, 500), sawing.Length > 2 ? sawing[2] : null);
+    return;
+}
 
 // Short and in process: the ratio to the plain baseline of the same run is what counts, never the bare time.
 var job = Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance);

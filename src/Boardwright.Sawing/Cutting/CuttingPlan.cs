@@ -52,6 +52,15 @@ public sealed record CuttingPlan
 public sealed record PlannedBoard(
     int Number, NominalThickness Thickness, Length Green, Length Width, Length Length, BoardGrain Grain, string Grade, BoardFeet Footage, double ValueMoney, BoardPlace Place)
 {
+    /// <summary>Edged, or a slab with its natural edges: the width is then the mean of both faces at five places, the length the log's.</summary>
+    public BoardEdge Edge { get; init; }
+
+    /// <summary>Share of the thickness that may be missing along the edges of one face.</summary>
+    public Share Wane { get; init; }
+
+    /// <summary>The order line that pays; null where the list does.</summary>
+    public string? Order { get; init; }
+
     /// <summary>The board's outline in the log as it lies for the first cut, millimetres from the line through the log: a board that lies flat after further quarter turns stands upright there.</summary>
     /// <param name="rotation">First turn of the log.</param>
     public (double LeftMm, double BottomMm, double WidthMm, double HeightMm) InFirstLie(Angle rotation)

@@ -12,11 +12,6 @@ namespace Boardwright.Sawing;
 /// <method page="docs/methods/sawing-plan.md"/>
 public static class CuttingPlanner
 {
-    /// <summary>Turns tried for live sawing of a log that is not round and straight: every 15 degrees; a half turn gives the same boards.</summary>
-    private const int LiveTurns = 12;
-
-    private static readonly double[] CoarseTurns = [0.0, 45.0, 90.0, 135.0];
-
     /// <summary>The best plan of one pattern, or of all.</summary>
     /// <param name="shape">The log.</param>
     /// <param name="rules">What the mill does.</param>
@@ -24,55 +19,59 @@ public static class CuttingPlanner
     /// <param name="pattern">Pattern; null for the best of all, live first where equal.</param>
     /// <returns>The plan; refused for rules or prices that cannot be sawn; no answer where no board of the priced sizes fits.</returns>
     public static Outcome<CuttingPlan> Plan(LogShape shape, SawingRules rules, IReadOnlyList<BoardPrice> prices, SawPattern? pattern = null) =>
-        All(shape, rules, prices, pattern is { } one ? [one] : [SawPattern.Live, SawPattern.Cant, SawPattern.Quarter]).Then<CuttingPlan>(plans => plans.MaxBy(plan => plan.ValueMoney)!);
+        Ready(shape, rules, prices).Then(space => Found(space, prices, Plans(space, pattern is { } one ? [one] : Enum.GetValues<SawPattern>(), onlyBest: true))).Then<CuttingPlan>(plans => plans[^1]);
 
     /// <summary>The best plan of each of some patterns that gives any board.</summary>
     /// <param name="shape">The log.</param>
     /// <param name="rules">What the mill does.</param>
     /// <param name="prices">What boards bring.</param>
     /// <param name="patterns">One or more.</param>
-    public static Outcome<IReadOnlyList<CuttingPlan>> All(LogShape shape, SawingRules rules, IReadOnlyList<BoardPrice> prices, IReadOnlyList<SawPattern> patterns)
+    public static Outcome<IReadOnlyList<CuttingPlan>> All(LogShape shape, SawingRules rules, IReadOnlyList<BoardPrice> prices, IReadOnlyList<SawPattern> patterns) =>
+        Ready(shape, rules, prices).Then(space => Found(space, prices, Plans(space, patterns, onlyBest: false)));
+
+    private static Outcome<CuttingSpace> Ready(LogShape shape, SawingRules rules, IReadOnlyList<BoardPrice> prices)
     {
         ArgumentNullException.ThrowIfNull(shape);
         ArgumentNullException.ThrowIfNull(rules);
         ArgumentNullException.ThrowIfNull(prices);
         var wrong = rules.Wrong().Concat(Wrong(rules, prices)).ToList();
-        if (wrong.Count > 0)
-            return new Outcome<IReadOnlyList<CuttingPlan>>.Refused(wrong);
+        return wrong.Count > 0 ? new Outcome<CuttingSpace>.Refused(wrong) : new CuttingSpace(shape, rules, prices);
+    }
 
-        var space = new CuttingSpace(shape, rules, prices);
-        var plans = Plans(space, patterns);
-        return plans.Count > 0 ? plans : new Outcome<IReadOnlyList<CuttingPlan>>.NoAnswer(string.Create(
+    private static Outcome<IReadOnlyList<CuttingPlan>> Found(CuttingSpace space, IReadOnlyList<BoardPrice> prices, List<PlanDraft> drafts)
+    {
+        if (drafts.Count > 0)
+        {
+            var bound = ValueField.Total(space);
+            return new Outcome<IReadOnlyList<CuttingPlan>>.Done([.. drafts.Select(draft => draft.Finish(bound))]);
+        }
+
+        return new Outcome<IReadOnlyList<CuttingPlan>>.NoAnswer(string.Create(
             CultureInfo.InvariantCulture,
-            $"No board fits: the smallest priced is {space.Values.NarrowestMm / 25.4:0.##} in wide and {prices.Min(price => price.LengthMin.Feet):0.##} ft long, without wane."));
+            $"No board fits: the smallest priced is {prices.Min(price => price.WidthMin.Inches):0.##} in wide and {prices.Min(price => price.LengthMin.Feet):0.##} ft long{(prices.All(price => price.Wane.Fraction == 0.0) ? ", without wane" : "")}."));
     }
 
-    private static List<CuttingPlan> Plans(CuttingSpace space, IReadOnlyList<SawPattern> patterns)
+    /// <summary>The best draft of each pattern; of the best only, a pattern is dropped as soon as it cannot pass those before it.</summary>
+    private static List<PlanDraft> Plans(CuttingSpace space, IReadOnlyList<SawPattern> patterns, bool onlyBest)
     {
-        var live = Turns(space, LiveTurns).Select(turn => (Value: LiveSawing.Best(space, turn, out var program), Program: program)).MaxBy(one => one.Value);
-        var coarse = space.Shape.IsRoundAndStraight ? [0.0] : CoarseTurns.Append(live.Program.TurnDegrees).Distinct().ToArray();
-        var drafts = new List<PlanDraft>();
-        if (patterns.Contains(SawPattern.Live) && live.Value > 0.0)
-            drafts.Add(LiveSawing.Draft(space, live.Program));
-        if (patterns.Contains(SawPattern.Cant) && coarse.Select(turn => new CantSawing(space, Solved(space, turn, live.Program))).MaxBy(one => one.Best) is { Best: > 0.0 } cant)
-            drafts.Add(cant.Draft());
-        if (patterns.Contains(SawPattern.Quarter) && coarse.Select(turn => new QuarterSawing(space, turn)).MaxBy(one => one.Best) is { Best: > 0.0 } quarter)
-            drafts.Add(quarter.Draft());
-        var bound = new ValueField(space, 0.0).Total;
-        return [.. drafts.Select(draft => draft.Finish(bound))];
+        var (drafts, best) = (new List<PlanDraft>(), 0.0);
+        foreach (var pattern in patterns)
+        {
+            var draft = pattern switch
+            {
+                SawPattern.Live => LiveSawing.Best(space, best),
+                SawPattern.Cant => CantSawing.Best(space, best),
+                SawPattern.Quarter => QuarterSawing.Best(space, best),
+                _ => BouleSawing.Best(space),
+            };
+            if (draft is null || draft.ValueMoney <= best)
+                continue;
+            drafts.Add(draft);
+            best = onlyBest ? draft.ValueMoney : 0.0;
+        }
+
+        return drafts;
     }
-
-    private static LayerProgram Solved(CuttingSpace space, double turn, LayerProgram live)
-    {
-        if (live.TurnDegrees == turn)
-            return live;
-
-        LiveSawing.Best(space, turn, out var program);
-        return program;
-    }
-
-    private static IEnumerable<double> Turns(CuttingSpace space, int count) =>
-        space.Shape.IsRoundAndStraight ? [0.0] : Enumerable.Range(0, count).Select(i => i * 180.0 / count);
 
     private static IEnumerable<Refusal> Wrong(SawingRules rules, IReadOnlyList<BoardPrice> prices)
     {
@@ -86,6 +85,12 @@ public static class CuttingPlanner
                 yield return new($"narrowest {price.Grade}", string.Create(CultureInfo.InvariantCulture, $"{price.WidthMin.Millimetres:0.#} mm"), "10 to 1600 mm");
             if (price.LengthMin.Metres is < 0.3 or > 12.2)
                 yield return new($"shortest {price.Grade}", string.Create(CultureInfo.InvariantCulture, $"{price.LengthMin.Metres:0.##} m"), "0.3 to 12.2 m");
+            if (price.WidthMax < price.WidthMin)
+                yield return new($"widest {price.Grade}", string.Create(CultureInfo.InvariantCulture, $"{price.WidthMax?.Millimetres:0.#} mm"), "at least the narrowest");
+            if (price.LengthMax < price.LengthMin)
+                yield return new($"longest {price.Grade}", string.Create(CultureInfo.InvariantCulture, $"{price.LengthMax?.Metres:0.##} m"), "at least the shortest");
+            if (price.Wane.Fraction is < 0.0 or > 0.9)
+                yield return new($"wane of {price.Grade}", string.Create(CultureInfo.InvariantCulture, $"{price.Wane.Percent:0.#} %"), "0 to 90 % of the thickness");
         }
     }
 }

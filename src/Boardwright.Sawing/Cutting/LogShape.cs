@@ -3,7 +3,7 @@ using Boardwright.Quantities;
 
 namespace Boardwright.Sawing;
 
-/// <summary>The shape of a log for a cutting plan: elliptical sections, ruled straight from one to the next, and a core of rot along the centre.</summary>
+/// <summary>The shape of a log for a cutting plan: sections, ruled straight from one to the next, and a core of rot along the centre.</summary>
 /// <remarks>
 /// <para>Between two neighbouring sections the log is the convex hull of both, so a prism that lies in both lies in the wood between them.</para>
 /// <para>Sweep bows the centre upward in the unturned log by a parabola through both ends.</para>
@@ -38,9 +38,12 @@ public sealed record LogShape
     public Length Length => Sections[^1].At;
 
     /// <summary>Every turn of the log gives the same plan.</summary>
-    public bool IsRoundAndStraight => Sections.All(one => one.DiameterX == one.DiameterY && one.OffsetXMm == 0.0 && one.OffsetYMm == 0.0);
+    public bool IsRoundAndStraight => Sections.All(one => one.RadiiMm is null && one.DiameterX == one.DiameterY && one.OffsetXMm == 0.0 && one.OffsetYMm == 0.0);
 
-    /// <summary>Solid volume, rot included: frusta with elliptical ends.</summary>
+    /// <summary>The log seen in a mirror is the same log: a turn one way gives what the same turn the other way gives.</summary>
+    public bool IsMirrored => Sections.All(one => one.RadiiMm is null) && (Sections.All(one => one.OffsetXMm == 0.0) || Sections.All(one => one.OffsetYMm == 0.0));
+
+    /// <summary>Solid volume, rot and what lies beyond hollows included.</summary>
     public Volume Volume => Volume.FromCubicMetres(Sections.Zip(Sections.Skip(1), Between).Sum());
 
     /// <summary>A log of two round ends, tapering straight, bowed where it has sweep.</summary>
@@ -79,12 +82,27 @@ public sealed record LogShape
                 return new("diameter", $"{Inches(section.DiameterX)} x {Inches(section.DiameterY)}", "3 to 60 in (76 to 1524 mm), inside bark");
             if (!(Math.Max(Math.Abs(section.OffsetXMm), Math.Abs(section.OffsetYMm)) <= section.DiameterX.Millimetres))
                 return new("offset", string.Create(CultureInfo.InvariantCulture, $"{section.OffsetXMm:0.#}, {section.OffsetYMm:0.#} mm"), "at most one diameter of the section");
+            if (WrongRadii(section, sections[0].RadiiMm?.Count) is { } wrong)
+                return wrong;
         }
 
         var least = sections.Min(one => Math.Min(one.DiameterX.Inches, one.DiameterY.Inches));
         return sweep.Inches > least ? new("sweep", Inches(sweep), $"at most one diameter, {least:0.##} in")
             : rot.Inches >= least ? new("rot", Inches(rot), $"less than the smallest diameter, {least:0.##} in")
             : null;
+    }
+
+    private static Refusal? WrongRadii(LogSection section, int? count)
+    {
+        if (section.RadiiMm?.Count != count || count < LogSection.RadiiMin)
+            return new("radii", $"{section.RadiiMm?.Count ?? 0}", $"{LogSection.RadiiMin} or more at equal angles, as many in every section, or none in any");
+        foreach (var radius in section.RadiiMm ?? [])
+        {
+            if (!(radius is >= DiameterMinIn * 12.7 and <= DiameterMaxIn * 12.7))
+                return new("radii", radius.ToString("0.#", CultureInfo.InvariantCulture) + " mm", "38.1 to 762 mm");
+        }
+
+        return null;
     }
 
     private static IReadOnlyList<LogSection> Bowed(IReadOnlyList<LogSection> sections, double sweepMm)
@@ -107,13 +125,23 @@ public sealed record LogShape
         var share = Math.Clamp((metres - a.At.Metres) / (b.At.Metres - a.At.Metres), 0.0, 1.0);
         return new(
             Length.FromMetres(metres), Mix(a.DiameterX, b.DiameterX, share), Mix(a.DiameterY, b.DiameterY, share),
-            a.OffsetXMm + (share * (b.OffsetXMm - a.OffsetXMm)), a.OffsetYMm + (share * (b.OffsetYMm - a.OffsetYMm)));
+            a.OffsetXMm + (share * (b.OffsetXMm - a.OffsetXMm)), a.OffsetYMm + (share * (b.OffsetYMm - a.OffsetYMm)))
+        {
+            RadiiMm = a.RadiiMm is { } from && b.RadiiMm is { } to ? [.. from.Zip(to, (one, other) => one + (share * (other - one)))] : null,
+        };
     }
 
     private static Length Mix(Length a, Length b, double share) => Length.FromMetres(a.Metres + (share * (b.Metres - a.Metres)));
 
+    // Areas are quadratic along the log between two sections, so Simpson's rule is exact.
     private static double Between(LogSection a, LogSection b)
     {
+        if (a.RadiiMm is { } from && b.RadiiMm is { } to)
+        {
+            var middle = SectionRim.Of([.. from.Zip(to, (one, other) => (one + other) / 2.0)]).Area;
+            return (b.At.Metres - a.At.Metres) / 6.0 * 1e-6 * (SectionRim.Of(from).Area + (4.0 * middle) + SectionRim.Of(to).Area);
+        }
+
         var (ax, ay, bx, by) = (a.DiameterX.Metres, a.DiameterY.Metres, b.DiameterX.Metres, b.DiameterY.Metres);
         return Math.PI / 24.0 * (b.At.Metres - a.At.Metres) * ((2.0 * ax * ay) + (ax * by) + (bx * ay) + (2.0 * bx * by));
     }

@@ -24,7 +24,11 @@ public static class PlanCheck
         ArgumentNullException.ThrowIfNull(rules);
         ArgumentNullException.ThrowIfNull(plan);
         var boxes = plan.Boards.Select(board => Box.Of(board, plan.Rotation.Degrees)).ToList();
-        return [.. boxes.SelectMany(box => Outside(shape, box)), .. Touching(boxes, rules.Kerf.Millimetres), .. SawingTrial.Faults(rules, plan, boxes), .. Sums(plan)];
+        return
+        [
+            .. plan.Boards.SelectMany(board => board.Edge == BoardEdge.Square ? Outside(shape, board) : Narrower(shape, board)),
+            .. Touching(boxes, rules.Kerf.Millimetres, rules.TrimKerf.Millimetres), .. SawingTrial.Faults(rules, plan, boxes), .. Sums(plan),
+        ];
     }
 
     /// <summary>A board in the log as it lies for the first cut; faces left, right, bottom, top, small end, large end.</summary>
@@ -42,11 +46,24 @@ public static class PlanCheck
         }
     }
 
-    private static IEnumerable<string> Outside(LogShape shape, Box box)
+    private static IEnumerable<string> Outside(LogShape shape, PlannedBoard board)
     {
-        if (box.Z0 < -SlackMm || box.Z1 > shape.Length.Millimetres + SlackMm)
-            yield return $"board {box.Number} is longer than the log";
+        var whole = Box.Of(board, board.Place.TurnDegrees);
+        if (whole.Z0 < -SlackMm || whole.Z1 > shape.Length.Millimetres + SlackMm)
+            yield return $"board {board.Number} is longer than the log";
 
+        // With wane one face may fall short at its edges by its share of the thickness, either face.
+        var missing = board.Wane.Fraction * board.Green.Millimetres;
+        Box[] ways = missing > 0.0 ? [whole with { Y0 = whole.Y0 + missing }, whole with { Y1 = whole.Y1 - missing }] : [whole];
+        var faults = ways.Select(box => Fault(shape, box)).ToList();
+        if (faults.TrueForAll(fault => fault is not null))
+            yield return faults[0]!;
+        if (InRot(shape, whole) is { } rotten)
+            yield return rotten;
+    }
+
+    private static string? Fault(LogShape shape, Box box)
+    {
         var count = (int)Math.Ceiling((box.Z1 - box.Z0) / AlongMm);
         var (sin, cos) = Math.SinCos(box.Turn * Math.PI / 180.0);
         for (var i = 0; i <= count; i++)
@@ -57,18 +74,53 @@ public static class PlanCheck
                 // Back to the unturned log, anticlockwise.
                 var past = Past(shape, z, (x * cos) - (y * sin), (x * sin) + (y * cos));
                 if (past > SlackMm)
-                {
-                    yield return string.Create(CultureInfo.InvariantCulture, $"board {box.Number} sticks out by {past:0.####} mm at {z:0} mm");
-                    yield break;
-                }
-            }
-
-            if (InRot(shape, z, box, sin, cos) is > SlackMm and var deep)
-            {
-                yield return string.Create(CultureInfo.InvariantCulture, $"board {box.Number} holds {deep:0.####} mm of rot at {z:0} mm");
-                yield break;
+                    return string.Create(CultureInfo.InvariantCulture, $"board {box.Number} sticks out by {past:0.####} mm at {z:0} mm");
             }
         }
+
+        return shape.Sections.Where(one => one.RadiiMm is not null && one.At.Millimetres >= box.Z0 && one.At.Millimetres <= box.Z1)
+            .Any(one => RimCheck.Meets(one, box.X0, box.X1, box.Y0, box.Y1, sin, cos)) ? $"board {box.Number} meets the rim of a measured section" : null;
+    }
+
+    private static string? InRot(LogShape shape, Box box)
+    {
+        var count = (int)Math.Ceiling((box.Z1 - box.Z0) / AlongMm);
+        var (sin, cos) = Math.SinCos(box.Turn * Math.PI / 180.0);
+        for (var i = 0; i <= count && shape.RotDiameter.Metres > 0.0; i++)
+        {
+            var z = box.Z0 + ((box.Z1 - box.Z0) * i / count);
+            if (InRot(shape, z, box, sin, cos) is > SlackMm and var deep)
+                return string.Create(CultureInfo.InvariantCulture, $"board {box.Number} holds {deep:0.####} mm of rot at {z:0} mm");
+        }
+
+        return null;
+    }
+
+    /// <summary>A slab is measured no wider than its faces are, found by halving along each face at five places.</summary>
+    private static IEnumerable<string> Narrower(LogShape shape, PlannedBoard board)
+    {
+        var (sin, cos) = Math.SinCos(board.Place.TurnDegrees * Math.PI / 180.0);
+        var box = Box.Of(board, board.Place.TurnDegrees);
+        var middle = (box.X0 + box.X1) / 2.0;
+        double Reach(double z, double y, double way)
+        {
+            var (inside, outside) = (0.0, 4000.0);
+            for (var i = 0; i < 60; i++)
+            {
+                var half = (inside + outside) / 2.0;
+                var x = middle + (way * half);
+                (inside, outside) = Past(shape, z, (x * cos) - (y * sin), (x * sin) + (y * cos)) <= 0.0 ? (half, outside) : (inside, half);
+            }
+
+            return inside;
+        }
+
+        var mean = Enumerable.Range(0, 5).Select(k => shape.Length.Millimetres * k / 4.0)
+            .Average(z => new[] { box.Y0, box.Y1 }.Average(y => Reach(z, y, 1.0) + Reach(z, y, -1.0)));
+        if (board.Width.Millimetres > mean * (1.0 + 1e-3))
+            yield return string.Create(CultureInfo.InvariantCulture, $"slab {board.Number} is measured {board.Width.Millimetres:0.###} mm wide where its faces are {mean:0.###} mm");
+        if (InRot(shape, box) is { } rotten)
+            yield return rotten;
     }
 
     /// <summary>How far a point lies outside the hull of the two sections around it, over many directions; negative inside.</summary>
@@ -87,6 +139,9 @@ public static class PlanCheck
 
     private static double Support(LogSection section, double u, double v)
     {
+        if (section.RadiiMm is { } radii)
+            return (section.OffsetXMm * u) + (section.OffsetYMm * v) + Enumerable.Range(0, radii.Count).Max(i => radii[i] * ((u * Math.Sin(2.0 * Math.PI * i / radii.Count)) + (v * Math.Cos(2.0 * Math.PI * i / radii.Count))));
+
         var (a, b) = (section.DiameterX.Millimetres / 2.0 * u, section.DiameterY.Millimetres / 2.0 * v);
         return (section.OffsetXMm * u) + (section.OffsetYMm * v) + Math.Sqrt((a * a) + (b * b));
     }
@@ -110,7 +165,7 @@ public static class PlanCheck
         return (a, b, (z - a.At.Millimetres) / (b.At.Millimetres - a.At.Millimetres));
     }
 
-    private static IEnumerable<string> Touching(List<Box> boxes, double kerf)
+    private static IEnumerable<string> Touching(List<Box> boxes, double kerf, double trimKerf)
     {
         for (var i = 0; i < boxes.Count; i++)
         {
@@ -118,7 +173,7 @@ public static class PlanCheck
             {
                 var (a, b) = (boxes[i], boxes[j]);
                 var apart = Math.Max(Math.Max(a.X0 - b.X1, b.X0 - a.X1), Math.Max(a.Y0 - b.Y1, b.Y0 - a.Y1));
-                if (apart < kerf - SlackMm)
+                if (apart < kerf - SlackMm && Math.Max(a.Z0 - b.Z1, b.Z0 - a.Z1) < trimKerf - SlackMm)
                     yield return string.Create(CultureInfo.InvariantCulture, $"boards {a.Number} and {b.Number} are {apart:0.####} mm apart, kerf {kerf:0.####} mm");
             }
         }

@@ -11,4 +11,7 @@ public enum SawPattern
 
     /// <summary>For standing rings: a middle block sawn flat with the heart taken out, then both outer parts turned a quarter.</summary>
     Quarter,
+
+    /// <summary>Through and through into slabs of one thickness, kept in order.</summary>
+    Boule,
 }

@@ -21,6 +21,18 @@ public sealed record SawingRules
     /// <summary>Distance of the blade positions that are tried; null lets the plan take the coarsest step up to 1/64 in that every thickness with its kerf is a multiple of.</summary>
     public Length? GridStep { get; init; }
 
+    /// <summary>A flitch may be cut across into several boards, one behind the other; without it each flitch is trimmed to one length.</summary>
+    public bool CutsAcross { get; init; }
+
+    /// <summary>Wood lost where a flitch is cut across into two boards.</summary>
+    public Length TrimKerf { get; init; } = Length.FromMillimetres(6.0);
+
+    /// <summary>Turns tried round a log that is not round and straight, at equal angles.</summary>
+    public int TurnCount { get; init; } = 36;
+
+    /// <summary>The only turn tried, clockwise looking at the small end; null for all.</summary>
+    public Angle? Turn { get; init; }
+
     /// <summary>Width of the heart taken out of the middle block when quartersawing.</summary>
     public Length HeartOut { get; init; } = Length.FromInches(1.5);
 
@@ -44,6 +56,8 @@ public sealed record SawingRules
             yield return new("width_step", Text(WidthStep), "0.02 to 150 mm");
         if (LengthStep.Millimetres is < 50.0 or > 3000.0)
             yield return new("length_step", Text(LengthStep), "50 to 3000 mm");
+        if (TurnCount is < 1 or > 360)
+            yield return new("turns", TurnCount.ToString(CultureInfo.InvariantCulture), "1 to 360");
         foreach (var setting in Settings.Where(one => one.Green.Millimetres is < 5.0 or > 400.0))
             yield return new($"green thickness of {setting.Nominal}", Text(setting.Green), "5 to 400 mm");
     }

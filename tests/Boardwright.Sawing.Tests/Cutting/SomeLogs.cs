@@ -8,6 +8,9 @@ internal static class SomeLogs
     /// <summary>The usual rules on a coarse grid, to keep the tests quick.</summary>
     public static readonly SawingRules Rules = new() { GridStep = Length.FromInches(1.0 / 16.0), FaceStep = Length.FromInches(1.0), CantStep = Length.FromInches(2.0) };
 
+    /// <summary>The patterns that saw boards.</summary>
+    public static readonly IReadOnlyList<SawPattern> Patterns = [SawPattern.Live, SawPattern.Cant, SawPattern.Quarter];
+
     public static readonly IReadOnlyList<BoardPrice> Prices =
     [
         Price(4, "best", 6, 8, 4.0), Price(4, "common", 3, 4, 2.5), Price(8, "best", 6, 8, 5.2), Price(8, "common", 4, 4, 3.0),

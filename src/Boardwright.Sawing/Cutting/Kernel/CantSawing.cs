@@ -1,84 +1,83 @@
 namespace Boardwright.Sawing;
 
-/// <summary>Side boards off two faces, the cant between turned a quarter and sawn across.</summary>
-/// <remarks>Value(p, c) = boards above the cant + boards below it + boards of the cant clipped to its two faces; p and c run over their steps. Candidates whose
-/// relaxed value cannot beat the best found are not evaluated, so the answer is that of trying them all.</remarks>
-internal sealed class CantSawing
+/// <summary>Side boards off two faces, the cant between turned a quarter and sawn across: the best of all turns, sizes and places.</summary>
+/// <remarks>
+/// Value(turn, p, c) = boards above the cant + boards below it + boards of the cant clipped to its two faces; p and c run over their steps. Every candidate has a ceiling: those of
+/// both sides, and of the wood across with no flitch above what its width c can bring. Candidates whose ceiling cannot pass the best found are not worked out, so the answer is that of trying them all.
+/// </remarks>
+internal static class CantSawing
 {
-    private readonly CuttingSpace space;
-    private readonly LayerProgram above;
-    private readonly LayerProgram below;
-    private readonly LayerProgram across;
-    private readonly double lowest;
+    private readonly record struct Candidate(double Ceiling, double Sides, LogLie Lie, int Face, int Steps);
 
-    public CantSawing(CuttingSpace space, LayerProgram live)
+    /// <summary>The best plan worth more than what is asked for; null where none passes it.</summary>
+    public static PlanDraft? Best(CuttingSpace space, double need)
     {
-        this.space = space;
-        above = live;
-        lowest = live.Height(0);
+        var candidates = space.Turns.SelectMany(turn => Candidates(space, space.Lie(turn), need)).OrderByDescending(one => one.Ceiling);
+        var programs = new Dictionary<LogLie, LayerProgram>();
+        var (best, chosen, walk) = (need, (Candidate?)null, (IReadOnlyList<(int, int)>)[]);
+        foreach (var candidate in candidates)
+        {
+            if (candidate.Ceiling <= best)
+                break;
 
-        // The same log upside down: its grid holds the faces below a cant whose lower face is on the grid of the first.
-        below = new LayerProgram(space, live.TurnDegrees + 180.0, space.KerfMm - lowest);
-        below.Value();
-        below.Solve();
-        across = new LayerProgram(space, live.TurnDegrees + 90.0);
-        Search();
+            var turned = space.QuarterOn(candidate.Lie.TurnDegrees);
+            var clip = turned.Seen(Faces(space, candidate));
+            if (!programs.TryGetValue(turned.Lie, out var across))
+                programs[turned.Lie] = across = new LayerProgram(space, turned.Lie, clip);
+            if (candidate.Sides + across.Clip(clip, best - candidate.Sides) <= best)
+                continue;
+
+            // A hair less than what is needed, so that what is just met still comes out exact.
+            var cant = across.Up(0, false, best - candidate.Sides - 1e-9);
+            if (cant > 0.0 && candidate.Sides + cant > best)
+                (best, chosen, walk) = (candidate.Sides + cant, candidate, across.Walk());
+        }
+
+        return chosen is { } one ? Draft(space, one, walk) : null;
     }
 
-    public double Best { get; private set; }
-
-    private int BestFace { get; set; }
-
-    private double BestSize { get; set; }
-
-    public PlanDraft Draft()
+    private static List<Candidate> Candidates(CuttingSpace space, LogLie lie, double need)
     {
-        var draft = new PlanDraft(space, SawPattern.Cant, above.TurnDegrees);
-        var (bottom, top) = (above.Height(BestFace), above.Height(BestFace) + BestSize);
-        var upper = draft.Layers(above, above.Walk(above.IndexOf(top + space.KerfMm), true));
-        var lower = draft.Layers(below, below.Walk(below.IndexOf(space.KerfMm - bottom), true));
-        draft.Open("log", above.TurnDegrees, above.Log.Lowest, With(draft.CutsOf(upper), top), upper);
-        draft.Open("log, turned over on its sawn face", below.TurnDegrees, -top, With(draft.CutsOf(lower), -bottom), lower);
-        across.Value(bottom, top);
-        across.Solve();
-        draft.SawThrough("cant", across.TurnDegrees, across.Log.LowestBetween(bottom, top), draft.Layers(across, across.Walk(), bottom, top));
+        var candidates = new List<Candidate>();
+        var across = space.QuarterOn(lie.TurnDegrees).Lie;
+        var faceSteps = Math.Max(1, (int)Math.Round(space.Rules.FaceStep.Millimetres / space.GridMm));
+        for (var size = space.Rules.CantMin.Millimetres; size < lie.Log.Highest - lie.Log.Lowest; size += space.Rules.CantStep.Millimetres)
+        {
+            // A trifle over size, so that its upper cut is on the grid too.
+            var steps = SawGrid.Cover(size + space.KerfMm, space.GridMm);
+            var most = across.Scratch.SolveUp(across, across.Field.Most, CantMm(space, steps));
+            for (var face = 0; face + steps < lie.Count; face += faceSteps)
+            {
+                var sides = lie.Up.FreshAt(face + steps) + lie.Down.FreshAt(LayerBound.FromAbove(space, lie, face));
+                if (sides + most > need)
+                    candidates.Add(new(sides + most, sides, lie, face, steps));
+            }
+        }
+
+        return candidates;
+    }
+
+    private static double CantMm(CuttingSpace space, int steps) => (steps * space.GridMm) - space.KerfMm;
+
+    private static FlitchClip Faces(CuttingSpace space, Candidate one) => new(one.Lie.Height(one.Face), one.Lie.Height(one.Face) + CantMm(space, one.Steps));
+
+    private static PlanDraft Draft(CuttingSpace space, Candidate one, IReadOnlyList<(int, int)> across)
+    {
+        var (lie, bottom) = (one.Lie, one.Lie.Height(one.Face));
+        var top = bottom + CantMm(space, one.Steps);
+        var draft = new PlanDraft(space, SawPattern.Cant, lie.TurnDegrees);
+        var sides = new LayerProgram(space, lie);
+        sides.Up(one.Face + one.Steps, true, lie.Up.FreshAt(one.Face + one.Steps) - 1e-9);
+        var upper = draft.Layers(lie, sides.Walk(), FlitchClip.None);
+        sides.Down(one.Face, lie.Down.FreshAt(LayerBound.FromAbove(space, lie, one.Face)) - 1e-9);
+        var lower = draft.Layers(lie, sides.Walk(), FlitchClip.None).Reverse().Select(PlanDraft.Flip).ToList();
+        draft.Open("log", lie.TurnDegrees, lie.Log.Lowest, With(space, draft.CutsOf(upper), top), upper);
+        draft.Open("log, turned over on its sawn face", lie.TurnDegrees + 180.0, -top, With(space, draft.CutsOf(lower), -bottom), lower);
+        var (turned, clip) = space.QuarterOn(lie.TurnDegrees).True(space, Faces(space, one));
+        draft.SawThrough("cant", turned.TurnDegrees, turned.Log.LowestBetween(clip.LowMm, clip.HighMm), draft.Layers(turned, across, clip));
         return draft;
     }
 
     // The cant's own cut takes the place of the kerf under the first side board.
-    private List<double> With(IReadOnlyList<double> cuts, double face) => [face, .. cuts.Where(cut => cut - face >= space.KerfMm - 1e-6)];
-
-    private void Search()
-    {
-        var field = new ValueField(space, above.TurnDegrees);
-        var candidates = new List<(double Ceiling, double Sides, int Face, double Size)>();
-        var faceSteps = Math.Max(1, (int)Math.Round(space.Rules.FaceStep.Millimetres / space.GridMm));
-        for (var size = space.Rules.CantMin.Millimetres; size < above.Log.Highest - above.Log.Lowest; size += space.Rules.CantStep.Millimetres)
-        {
-            // A trifle over size, so that its upper cut is on the grid too.
-            var steps = SawGrid.Cover(size + space.KerfMm, space.GridMm);
-            var cant = (steps * space.GridMm) - space.KerfMm;
-            for (var face = 0; face + steps < above.Count; face += faceSteps)
-            {
-                var bottom = above.Height(face);
-
-                // A round log upside down is the same log.
-                if (space.Shape.IsRoundAndStraight && bottom + (cant / 2.0) < -space.Rules.FaceStep.Millimetres)
-                    continue;
-                var sides = above.FromFresh(face + steps) + below.FromFresh(below.IndexOf(space.KerfMm - bottom));
-                candidates.Add((sides + field.Between(bottom, bottom + cant), sides, face, cant));
-            }
-        }
-
-        foreach (var (ceiling, sides, face, size) in candidates.OrderByDescending(one => one.Ceiling))
-        {
-            if (ceiling <= Best)
-                break;
-
-            across.Value(above.Height(face), above.Height(face) + size);
-            across.Solve();
-            if (across.Best > 0.0 && sides + across.Best > Best)
-                (Best, BestFace, BestSize) = (sides + across.Best, face, size);
-        }
-    }
+    private static List<double> With(CuttingSpace space, IReadOnlyList<double> cuts, double face) => [face, .. cuts.Where(cut => cut - face >= space.KerfMm - 1e-6)];
 }

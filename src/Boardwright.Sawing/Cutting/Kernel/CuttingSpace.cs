@@ -1,20 +1,24 @@
 namespace Boardwright.Sawing;
 
-/// <summary>One log under one set of rules and prices, ready to be cut: stations, value of sizes, grid.</summary>
+/// <summary>One log under one set of rules and prices, ready to be cut: stations, value of sizes, grid, and its lies as they are asked for.</summary>
 internal sealed class CuttingSpace
 {
+    private readonly Dictionary<double, LogLie> lies = [];
+
     public CuttingSpace(LogShape shape, SawingRules rules, IReadOnlyList<BoardPrice> prices)
     {
         (Shape, Rules) = (shape, rules);
         var stepMm = rules.LengthStep.Millimetres;
-        var shortestSteps = (int)Math.Ceiling((prices.Min(price => price.LengthMin.Millimetres) / stepMm) - 1e-6);
-        Stations = Stations.Of(shape, stepMm, Math.Max(1, shortestSteps));
+        var boards = prices.Where(price => price.Edge == BoardEdge.Square).ToList();
+        var shortestSteps = boards.Count == 0 ? 1 : (int)Math.Ceiling((boards.Min(price => price.LengthMin.Millimetres) / stepMm) - 1e-6);
+        Stations = Stations.Of(shape, stepMm, Math.Max(1, shortestSteps), rules.CutsAcross ? rules.TrimKerf.Millimetres : null, boards.Count < prices.Count);
         Values = new ValueTable(rules, prices, 2.0 * Stations.SemiX.Concat(Stations.SemiY).Max(), (int)Math.Floor((shape.Length.Millimetres / stepMm) + 1e-6));
         KerfMm = rules.Kerf.Millimetres;
         GridMm = rules.GridStep?.Millimetres ?? SawGrid.StepFor(Values.GreenMm.Select(green => green + KerfMm));
         PitchSteps = [.. Values.GreenMm.Select(green => SawGrid.Cover(green + KerfMm, GridMm))];
         KerfSteps = SawGrid.Cover(KerfMm, GridMm);
         RotRadiusMm = shape.RotDiameter.Millimetres / 2.0;
+        Turns = [.. TurnsOf(shape, rules)];
     }
 
     public LogShape Shape { get; }
@@ -35,4 +39,29 @@ internal sealed class CuttingSpace
     public int KerfSteps { get; }
 
     public double RotRadiusMm { get; }
+
+    /// <summary>Turns to try, degrees from 0 to 180.</summary>
+    public IReadOnlyList<double> Turns { get; }
+
+    /// <summary>The log in a turn; worked out once.</summary>
+    public LogLie Lie(double turnDegrees)
+    {
+        if (!lies.TryGetValue(turnDegrees, out var lie))
+            lies[turnDegrees] = lie = new LogLie(this, turnDegrees);
+        return lie;
+    }
+
+    /// <summary>The log a quarter turn on. In a log that is its own mirror image a turn of 90 - x has the heights and values of one of 90 + x or of x - 90, left and right changed.</summary>
+    public QuarterTurn QuarterOn(double turnDegrees) =>
+        Shape.IsMirrored && turnDegrees <= 90.0 && Rules.Turn is null
+            ? Shape.Sections.All(one => one.OffsetXMm == 0.0)
+                ? new(Lie(90.0 - turnDegrees), false, (turnDegrees + 270.0) % 360.0, true)
+                : new(Lie(90.0 - turnDegrees), true, turnDegrees + 90.0, false)
+            : turnDegrees < 90.0 ? new(Lie(turnDegrees + 90.0), false, turnDegrees + 90.0, false) : new(Lie(turnDegrees - 90.0), true, turnDegrees - 90.0, true);
+
+    // Half a turn gives the same boards, so half of the turns are enough. A round, straight log has one; in one that is its own mirror image a quarter of them will do.
+    private static IEnumerable<double> TurnsOf(LogShape shape, SawingRules rules) =>
+        rules.Turn is { } only ? [((only.Degrees % 180.0) + 180.0) % 180.0]
+        : shape.IsRoundAndStraight ? [0.0]
+        : Enumerable.Range(0, rules.TurnCount).Select(i => i * 360.0 / rules.TurnCount % 180.0).Distinct().Where(turn => !shape.IsMirrored || turn <= 90.0);
 }

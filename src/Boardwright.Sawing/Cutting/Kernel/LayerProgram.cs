@@ -1,175 +1,157 @@
 namespace Boardwright.Sawing;
 
-/// <summary>Exact dynamic programme of parallel cuts across a log turned by an angle.</summary>
+/// <summary>The recurrence of <see cref="LayerBound"/> run forward for one best sequence of cuts, working out clipped flitches only where they can matter.</summary>
 /// <remarks>
-/// <para>Heights y_i on a grid. v(i, t): best edged and trimmed value of the flitch from y_i to y_i + t. With a fresh sawn face at y_i the best is
-/// A(i) = max( B(i), S(i + kerf) ); in waste it is S(i) = max( B(i), S(i + 1) ); B(i) = max over t of v(i, t) + A(i + pitch_t). So between two boards lies
-/// one kerf, or waste of at least two: what a blade can do.</para>
-/// <para>Cost: cells x thicknesses x trim windows for v, cells x thicknesses for the programme. Nothing is allocated after construction.</para>
-/// <para>A flitch is edged to its full clear width; its grain is seen after that.</para>
+/// <para>From what is reached at a place on, a flitch is worked out where reach + its ceiling + the ceiling of all beyond passes what is asked for: the answer is that of working all out.
+/// Downward the same runs on places counted from above.</para>
+/// <para>Cost: heights x thicknesses, and the trim of each block of flitches that is worked out, once for all runs. Nothing is allocated after construction.</para>
 /// </remarks>
 internal sealed class LayerProgram
 {
-    private const double QuarteredShare = 0.8;
-
     private readonly CuttingSpace space;
-    private readonly double firstMm;
-    private readonly int[] windowsFrom;
-    private readonly TrimWindow[] windows;
+    private readonly LogLie lie;
+    private readonly double[] ceilings;
     private readonly double[] value;
-    private readonly double[] board;
     private readonly double[] fresh;
     private readonly double[] skip;
-    private readonly int[] choice;
+    private readonly int[] by;
+    private readonly int stride;
+    private FlitchClip clip;
+    private (bool IsDown, int Start, int End) run;
 
+    /// <summary>The whole log.</summary>
     /// <param name="space">Log, rules and prices.</param>
-    /// <param name="turnDegrees">Turn of the log.</param>
-    /// <param name="anchorMm">A height the grid shall hold; null for the lowest point of the wood.</param>
-    public LayerProgram(CuttingSpace space, double turnDegrees, double? anchorMm = null)
+    /// <param name="lie">How the log lies.</param>
+    public LayerProgram(CuttingSpace space, LogLie lie)
+        : this(space, lie, lie.Field.Whole, lie.Field.Whole, lie.Up) => clip = FlitchClip.None;
+
+    /// <summary>What is left of it between two lines, or without its heart.</summary>
+    public LayerProgram(CuttingSpace space, LogLie lie, FlitchClip clip)
+        : this(space, lie, new double[lie.Field.Whole.Length], new double[lie.Field.Whole.Length], LayerBound.For(space, lie)) => Clip(clip);
+
+    private LayerProgram(CuttingSpace space, LogLie lie, double[] ceilings, double[] value, LayerBound ceiling)
     {
-        this.space = space;
-        TurnDegrees = turnDegrees % 360.0;
-        Log = TurnedLog.Of(space.Stations, TurnDegrees);
-        var (lowest, highest) = (Log.Lowest, Log.Highest);
-        firstMm = anchorMm is { } anchor ? anchor - (Math.Ceiling(((anchor - lowest) / space.GridMm) - 1e-9) * space.GridMm) : lowest;
-        Count = (int)Math.Ceiling((highest - firstMm) / space.GridMm) + 1;
-        var thicknesses = space.Values.GreenMm.Length;
-        (windowsFrom, windows) = new TrimWindows(space, Log).Of(thicknesses, Count, Height);
-        value = new double[thicknesses * Count];
-        var beyond = Count + space.PitchSteps.Max() + space.KerfSteps + 1;
-        (board, fresh, skip, choice) = (new double[Count], new double[beyond], new double[beyond], new int[Count]);
+        (this.space, this.lie, this.ceilings, this.value, Ceiling, stride) = (space, lie, ceilings, value, ceiling, lie.Field.Stride);
+        var places = LayerBound.FromAbove(space, lie, 0) + space.PitchSteps.Max() + space.KerfSteps + 2;
+        (fresh, skip, by) = (new double[places], new double[places], new int[places]);
     }
 
-    public double TurnDegrees { get; }
+    /// <summary>What all flitches above a height bring at most.</summary>
+    public LayerBound Ceiling { get; }
 
-    public TurnedLog Log { get; }
+    /// <summary>Clips the flitches elsewhere; what they bring at most together, looked at closely only where that may pass what is asked for.</summary>
+    public double Clip(FlitchClip other, double need = 0.0)
+    {
+        clip = other;
+        lie.Field.Clipped(clip, ceilings, isClose: false);
+        if (Ceiling.SolveUp(lie, ceilings, double.PositiveInfinity) is var most && most <= need)
+            return most;
 
-    /// <summary>Number of heights on the grid.</summary>
-    public int Count { get; }
-
-    /// <summary>Best value of the whole height, opening anywhere.</summary>
-    public double Best => skip[0];
-
-    public double Height(int index) => firstMm + (index * space.GridMm);
-
-    /// <summary>Nearest grid point of a height that lies on the grid.</summary>
-    public int IndexOf(double heightMm) => (int)Math.Round((heightMm - firstMm) / space.GridMm);
-
-    /// <summary>Best value above a fresh sawn face; nothing above the wood.</summary>
-    public double FromFresh(int index) => index >= fresh.Length ? 0.0 : fresh[Math.Max(0, index)];
+        lie.Field.Clipped(clip, ceilings, isClose: true);
+        Array.Fill(value, double.NaN);
+        return Ceiling.SolveUp(lie, ceilings, double.PositiveInfinity);
+    }
 
     /// <summary>Value of the flitch of a thickness on a height.</summary>
-    public double ValueAt(int thickness, int index) => value[(thickness * Count) + index];
-
-    /// <summary>Values every flitch between two upright lines.</summary>
-    /// <param name="clipLow">Left line.</param>
-    /// <param name="clipHigh">Right line.</param>
-    /// <param name="heartRadiusMm">Half of the heart taken out of every flitch that meets it; 0 for none.</param>
-    public void Value(double clipLow = double.NegativeInfinity, double clipHigh = double.PositiveInfinity, double heartRadiusMm = 0.0)
+    public double ValueAt(int thickness, int index)
     {
-        var out_ = Math.Max(heartRadiusMm, space.RotRadiusMm);
-        for (var t = 0; t < space.Values.GreenMm.Length; t++)
-        {
-            for (var i = 0; i < Count; i++)
-                value[(t * Count) + i] = BestWindow(t, i, clipLow, clipHigh, out_, out _);
-        }
+        var at = (thickness * stride) + index;
+        if (double.IsNaN(value[at]))
+            lie.Field.Evaluate(thickness, index / FlitchField.Lanes, clip, value.AsSpan(at - (index % FlitchField.Lanes), FlitchField.Lanes));
+        return value[at];
     }
 
-    /// <summary>Runs the recurrence over the values.</summary>
-    public void Solve()
-    {
-        Array.Clear(fresh);
-        Array.Clear(skip);
-        for (var i = Count - 1; i >= 0; i--)
-        {
-            var (best, chosen) = (0.0, -1);
-            for (var t = 0; t < space.PitchSteps.Length; t++)
-            {
-                var v = value[(t * Count) + i];
-                if (v > 0.0 && v + fresh[i + space.PitchSteps[t]] > best)
-                    (best, chosen) = (v + fresh[i + space.PitchSteps[t]], t);
-            }
-
-            (board[i], choice[i]) = (best, chosen);
-            skip[i] = Math.Max(best, skip[i + 1]);
-            fresh[i] = Math.Max(best, skip[i + space.KerfSteps]);
-        }
-    }
-
-    /// <summary>The flitches of the best plan, from the bottom up.</summary>
+    /// <summary>Best value above a height.</summary>
     /// <param name="index">Where to begin.</param>
     /// <param name="isFresh">A fresh sawn face lies there.</param>
-    public IEnumerable<(int Thickness, int Index)> Walk(int index = 0, bool isFresh = false)
+    /// <param name="need">What it must pass to be of use: an answer up to it says only that none passes it.</param>
+    public double Up(int index, bool isFresh, double need) => Run(false, index, isFresh, need, Ceiling);
+
+    /// <summary>Best value of the unclipped log below a sawn face whose kerf ends at a height.</summary>
+    public double Down(int index, double need) => Run(true, LayerBound.FromAbove(space, lie, index), true, need, lie.Down);
+
+    /// <summary>The flitches of the last run, from the bottom up.</summary>
+    public IReadOnlyList<(int Thickness, int Index)> Walk()
     {
-        while (index < Count)
+        var walk = new List<(int, int)>();
+        var (place, isFresh) = (run.End, true);
+        while (place > run.Start)
         {
-            var rest = isFresh ? skip[index + space.KerfSteps] : skip[index + 1];
-            if (choice[index] >= 0 && board[index] >= rest)
+            if (isFresh && by[place] >= 0)
             {
-                yield return (choice[index], index);
-                index += space.PitchSteps[choice[index]];
-                isFresh = true;
+                var t = by[place];
+                place -= space.PitchSteps[t];
+                walk.Add((t, run.IsDown ? LayerBound.FromAbove(space, lie, 0) - place - space.PitchSteps[t] : place));
+                isFresh = fresh[place] >= skip[place];
+            }
+            else if (skip[place - 1] == skip[place])
+            {
+                (place, isFresh) = (place - 1, false);
             }
             else
             {
-                index += isFresh ? space.KerfSteps : 1;
-                isFresh = false;
+                (place, isFresh) = (place - space.KerfSteps, true);
             }
         }
+
+        if (!run.IsDown)
+            walk.Reverse();
+        return walk;
     }
 
-    /// <summary>Best trimmed and edged value of one flitch, and how.</summary>
-    public double BestWindow(int thickness, int index, double clipLow, double clipHigh, double outRadiusMm, out FlitchWindow window)
+    /// <summary>A plan near the best: the way the ceilings point, at its true value.</summary>
+    public double Along()
     {
-        var at = (thickness * Count) + index;
-        var (best, values, clipped) = (0.0, space.Values, clipHigh - clipLow);
-        var middle = Height(index) + (values.GreenMm[thickness] / 2.0);
-        window = default;
-
-        // Longest first: once the rest could not beat the best even at the full width between the lines, it is not looked at.
-        foreach (ref readonly var trim in windows.AsSpan(windowsFrom[at]..windowsFrom[at + 1]))
+        var (total, place, isFresh) = (0.0, 0, false);
+        while (place < lie.Count)
         {
-            if (clipped < double.PositiveInfinity && values.Ceiling(thickness, trim.Steps, clipped) <= best)
-                break;
-
-            var (left, right) = (Math.Max(clipLow, trim.Low), Math.Min(clipHigh, trim.High));
-            if (right - left < values.NarrowestMm - 1e-9)
-                continue;
-
-            var (outLeft, outRight) = outRadiusMm > space.RotRadiusMm
-                ? Log.CoreBetween(trim.From, trim.To, Height(index), Height(index) + values.GreenMm[thickness], outRadiusMm)
-                : (trim.RotLow, trim.RotHigh);
-            if (outLeft > outRight)
+            var (best, chosen) = (isFresh ? Ceiling.Skip[place + space.KerfSteps] : Ceiling.Skip[place + 1], -1);
+            for (var t = 0; t < space.PitchSteps.Length; t++)
             {
-                var grain = Grain(trim, middle, left, right);
-                if (values.At(thickness, grain, trim.Steps, values.WidthSteps(right - left)) is var whole && whole > best)
-                    (best, window) = (whole, new(trim.From, trim.Steps, left, right, 0.0, -1.0, grain, 0));
-                continue;
+                if (ceilings[(t * stride) + place] is > 0.0 and var most && most + Ceiling.Fresh[place + space.PitchSteps[t]] >= best)
+                    (best, chosen) = (most + Ceiling.Fresh[place + space.PitchSteps[t]], t);
             }
 
-            // A rip needs its kerf even where the rot only just touches the flitch.
-            var spare = Math.Max(0.0, space.KerfMm - (outRight - outLeft)) / 2.0;
-            var (leftTo, rightFrom) = (Math.Min(right, outLeft - spare), Math.Max(left, outRight + spare));
-            var (leftGrain, rightGrain) = (Grain(trim, middle, left, leftTo), Grain(trim, middle, rightFrom, right));
-            var sum = Strip(thickness, leftGrain, trim.Steps, leftTo - left) + Strip(thickness, rightGrain, trim.Steps, right - rightFrom);
-            if (sum > best)
-                (best, window) = (sum, new(trim.From, trim.Steps, left, leftTo, rightFrom, right, leftGrain, rightGrain));
+            if (chosen >= 0)
+                (total, place, isFresh) = (total + ValueAt(chosen, place), place + space.PitchSteps[chosen], true);
+            else
+                (place, isFresh) = (place + (isFresh ? space.KerfSteps : 1), false);
+        }
+
+        return total;
+    }
+
+    private double Run(bool isDown, int start, bool isFresh, double need, LayerBound beyond)
+    {
+        Array.Fill(fresh, double.NegativeInfinity);
+        Array.Fill(skip, double.NegativeInfinity);
+        (fresh[start], skip[start], by[start]) = isFresh ? (0.0, double.NegativeInfinity, -1) : (double.NegativeInfinity, 0.0, -1);
+        var (best, last) = (0.0, LayerBound.FromAbove(space, lie, 0));
+        run = (isDown, start, start);
+        var end = isDown ? last : lie.Count;
+        for (var place = start; place < end; place++)
+        {
+            var reach = Math.Max(fresh[place], skip[place]);
+            skip[place + 1] = Math.Max(skip[place + 1], skip[place]);
+            skip[place + space.KerfSteps] = Math.Max(skip[place + space.KerfSteps], fresh[place]);
+            if (reach + Math.Max(beyond.Fresh[place], beyond.Skip[place]) <= Math.Max(need, best))
+                continue;
+
+            for (var t = 0; t < space.PitchSteps.Length; t++)
+            {
+                var pitch = space.PitchSteps[t];
+                var index = isDown ? last - place - pitch : place;
+                if (index < 0 || index >= lie.Count || ceilings[(t * stride) + index] is not (> 0.0 and var most) || reach + most + beyond.Fresh[place + pitch] <= Math.Max(need, best))
+                    continue;
+
+                var total = reach + ValueAt(t, index);
+                if (total > fresh[place + pitch])
+                    (fresh[place + pitch], by[place + pitch]) = (total, t);
+                if (total > best)
+                    (best, run.End) = (total, place + pitch);
+            }
         }
 
         return best;
-    }
-
-    private double Strip(int thickness, int grain, int steps, double width) => width <= 0.0 ? 0.0 : space.Values.At(thickness, grain, steps, space.Values.WidthSteps(width));
-
-    /// <summary>Rings round the centre meet a level face at 45 degrees or more where a point lies farther beside the centre than above or below it.</summary>
-    private int Grain(in TrimWindow trim, double middle, double left, double right)
-    {
-        if (!space.Values.HasGrain || right <= left)
-            return (int)BoardGrain.Flat;
-
-        var rise = Math.Abs(middle - ((Log.Up[trim.From] + Log.Up[trim.To]) / 2.0));
-        var centre = (Log.Across[trim.From] + Log.Across[trim.To]) / 2.0;
-        var flat = Math.Max(0.0, Math.Min(right, centre + rise) - Math.Max(left, centre - rise));
-        return (int)(flat <= (1.0 - QuarteredShare) * (right - left) ? BoardGrain.Quartered : BoardGrain.Flat);
     }
 }

@@ -1,20 +1,19 @@
 namespace Boardwright.Sawing;
 
-/// <summary>Through and through.</summary>
+/// <summary>Through and through: the best of all turns.</summary>
 internal static class LiveSawing
 {
-    public static double Best(CuttingSpace space, double turnDegrees, out LayerProgram program)
+    /// <summary>The best plan worth more than what is asked for; null where no turn passes it.</summary>
+    public static PlanDraft? Best(CuttingSpace space, double need)
     {
-        program = new LayerProgram(space, turnDegrees);
-        program.Value();
-        program.Solve();
-        return program.Best;
-    }
+        var lie = space.Turns.Select(space.Lie).MaxBy(lie => lie.Up.Skip[0])!;
+        if (lie.Up.Skip[0] <= need)
+            return null;
 
-    public static PlanDraft Draft(CuttingSpace space, LayerProgram program)
-    {
-        var draft = new PlanDraft(space, SawPattern.Live, program.TurnDegrees);
-        draft.SawThrough("log", program.TurnDegrees, program.Log.Lowest, draft.Layers(program, program.Walk()));
+        var program = new LayerProgram(space, lie);
+        program.Up(0, false, lie.Up.Skip[0] * (1.0 - 1e-12));
+        var draft = new PlanDraft(space, SawPattern.Live, lie.TurnDegrees);
+        draft.SawThrough("log", lie.TurnDegrees, lie.Log.Lowest, draft.Layers(lie, program.Walk(), FlitchClip.None));
         return draft;
     }
 }

@@ -11,15 +11,23 @@ internal sealed class PlanDraft(CuttingSpace space, SawPattern pattern, double r
     /// <summary>A layer of one thickness and the boards edged from it.</summary>
     public sealed record Layer(double BottomMm, double TopMm, IReadOnlyList<PlannedBoard> Boards);
 
-    /// <summary>The layers of a solved programme.</summary>
-    public IReadOnlyList<Layer> Layers(
-        LayerProgram program, IEnumerable<(int Thickness, int Index)> walk, double clipLow = double.NegativeInfinity, double clipHigh = double.PositiveInfinity, double heartRadiusMm = 0.0) =>
-        [.. walk.Select(step =>
-        {
-            var bottom = program.Height(step.Index);
-            program.BestWindow(step.Thickness, step.Index, clipLow, clipHigh, Math.Max(heartRadiusMm, space.RotRadiusMm), out var window);
-            return new Layer(bottom, bottom + space.Values.GreenMm[step.Thickness], [.. Edged(program, step.Thickness, bottom, window)]);
-        })];
+    /// <summary>Value of the boards so far.</summary>
+    public double ValueMoney => boards.Sum(board => board.ValueMoney);
+
+    /// <summary>The layers of a solved programme, from the bottom up.</summary>
+    public IReadOnlyList<Layer> Layers(LogLie lie, IEnumerable<(int Thickness, int Index)> walk, FlitchClip clip) => [.. walk.Select(step =>
+    {
+        var bottom = lie.Height(step.Index);
+        var strips = lie.Trim.Strips(step.Thickness, bottom, clip);
+        return new Layer(bottom, bottom + space.Values.GreenMm[step.Thickness], [.. strips.Count > 0 ? strips.SelectMany(strip => Edged(lie, step.Thickness, bottom, strip)) : Slab(lie, step.Thickness, bottom, space.Values.Slabs)]);
+    })];
+
+    /// <summary>The layers of a boule.</summary>
+    public IReadOnlyList<Layer> Boule(LogLie lie, IEnumerable<(int Thickness, int Index)> walk) => [.. walk.Select(step =>
+    {
+        var bottom = lie.Height(step.Index);
+        return new Layer(bottom, bottom + space.Values.GreenMm[step.Thickness], [.. Slab(lie, step.Thickness, bottom, space.Values.Boules)]);
+    })];
 
     /// <summary>Saws a part level from the top to about its middle, turns it over and finishes: the last board never lies thin on the bed.</summary>
     /// <param name="part">What lies on the bed.</param>
@@ -80,7 +88,8 @@ internal sealed class PlanDraft(CuttingSpace space, SawPattern pattern, double r
         UpperBoundMoney = upperBound,
     };
 
-    private static Layer Flip(Layer layer) => layer with { BottomMm = -layer.TopMm, TopMm = -layer.BottomMm };
+    /// <summary>A layer with its part turned over.</summary>
+    public static Layer Flip(Layer layer) => layer with { BottomMm = -layer.TopMm, TopMm = -layer.BottomMm };
 
     private int Number(PlannedBoard board)
     {
@@ -88,24 +97,36 @@ internal sealed class PlanDraft(CuttingSpace space, SawPattern pattern, double r
         return boards.Count;
     }
 
-    private IEnumerable<PlannedBoard> Edged(LayerProgram program, int thickness, double bottom, FlitchWindow window)
-    {
-        if (Board(program, thickness, bottom, window, window.LeftLow, window.LeftHigh, (BoardGrain)window.LeftGrain) is { } left)
-            yield return left;
-        if (Board(program, thickness, bottom, window, window.RightLow, window.RightHigh, (BoardGrain)window.RightGrain) is { } right)
-            yield return right;
-    }
-
-    private PlannedBoard? Board(LayerProgram program, int thickness, double bottom, FlitchWindow window, double from, double to, BoardGrain grain)
+    private IEnumerable<PlannedBoard> Edged(LogLie lie, int thickness, double bottom, TrimmedStrip strip)
     {
         var values = space.Values;
-        var widthSteps = to > from ? values.WidthSteps(to - from) : 0;
-        if (widthSteps == 0 || values.Row(thickness, grain, window.Steps, widthSteps) is not { } row)
-            return null;
+        var (setting, grain) = (values.Thicknesses[thickness], (BoardGrain)strip.Grain);
+        var widths = values.Rips(strip.Wane, thickness, grain, strip.Steps, values.Units(strip.High - strip.Low)).ToList();
 
-        var (width, setting, footage) = (widthSteps * values.WidthStepMm, values.Thicknesses[thickness], values.Footage(thickness, window.Steps, widthSteps));
-        return new(
-            0, setting.Nominal, setting.Green, Length.FromMillimetres(width), Length.FromMillimetres(window.Steps * values.LengthStepMm), grain, row.Grade, BoardFeet.From(footage),
-            footage * row.MoneyPerBoardFoot, new(program.TurnDegrees, ((from + to) - width) / 2.0, bottom, space.Stations.AtMm[window.From]));
+        // Boards ripped side by side lie a kerf apart, in the middle of the strip.
+        var left = (strip.Low + strip.High - (widths.Sum() * values.WidthStepMm) - (Math.Max(0, widths.Count - 1) * space.KerfMm)) / 2.0;
+        foreach (var steps in widths)
+        {
+            var (width, length, row) = (steps * values.WidthStepMm, strip.Steps * values.LengthStepMm, values.Row(strip.Wane, thickness, grain, strip.Steps, steps)!);
+            var footage = values.Footage(thickness, width, length);
+            yield return new(
+                0, setting.Nominal, setting.Green, Length.FromMillimetres(width), Length.FromMillimetres(length), grain, row.Grade, BoardFeet.From(footage),
+                footage * row.MoneyPerBoardFoot, new(lie.TurnDegrees, left, bottom, space.Stations.AtMm[strip.From])) { Wane = Share.FromFraction(values.WaneShares[strip.Wane]), Order = row.Order };
+            left += width + space.KerfMm;
+        }
+    }
+
+    private IEnumerable<PlannedBoard> Slab(LogLie lie, int thickness, double bottom, BoardPrice[][] rows)
+    {
+        if (lie.Trim.Slab(rows[thickness], thickness, bottom, out var row, out var meanMm) <= 0.0 || row is null)
+            yield break;
+
+        var (setting, lengthMm) = (space.Values.Thicknesses[thickness], space.Stations.AtMm[^1]);
+        var middle = space.Stations.SlabAt[SlabMeasure.Places / 2];
+        lie.Log.Chord(middle, bottom + (setting.Green.Millimetres / 2.0), out var low, out var high);
+        var footage = space.Values.Footage(thickness, meanMm, lengthMm);
+        yield return new(
+            0, setting.Nominal, setting.Green, Length.FromMillimetres(meanMm), Length.FromMillimetres(lengthMm), BoardGrain.Flat, row.Grade, BoardFeet.From(footage),
+            footage * row.MoneyPerBoardFoot, new(lie.TurnDegrees, (low + high - meanMm) / 2.0, bottom, 0.0)) { Edge = row.Edge, Order = row.Order };
     }
 }

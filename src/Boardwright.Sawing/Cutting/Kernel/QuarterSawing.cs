@@ -1,123 +1,197 @@
 namespace Boardwright.Sawing;
 
-/// <summary>For standing rings: a middle block sawn flat with the heart taken out, both outer parts turned a quarter and sawn upright.</summary>
+/// <summary>For standing rings: a middle block sawn flat with the heart taken out, both outer parts turned a quarter and sawn upright; the best of all turns.</summary>
 /// <remarks>
-/// G(i) = max( U(i), max over t of v(i, t) + G(i + pitch_t) ) from a fresh face at i upward, v with the heart out, U the outer part above; the plan is the
-/// best of L(p) + max over t of v(p, t) + G(p + pitch_t), L the outer part below. Faces of the outer parts lie on their own coarser step; a middle block may end
-/// anywhere, its outer part is then taken from the next such face.
+/// From a lower face p the block is built upward, a kerf between boards: reach(i + pitch_t) = reach(i) + v(i, t), v with the heart out, reach(p) = L(p), the outer part below;
+/// the plan is the best of reach(i) + U(i), U the outer part above. Faces of the outer parts lie on their own coarser step; a middle block may end anywhere, its outer part is then
+/// taken from the next such face. Ceilings of flitches and outer parts leave out what cannot pass the best found.
 /// </remarks>
 internal sealed class QuarterSawing
 {
+    private const double CoarseFaceMm = 25.4;
+
     private readonly CuttingSpace space;
-    private readonly LayerProgram flat;
-    private readonly LayerProgram upright;
+    private readonly LogLie lie;
+    private readonly QuarterTurn turned;
+    private readonly LogLie upright;
+    private readonly int faceSteps;
+    private readonly double[] clipped;
     private readonly double[] above;
     private readonly double[] below;
-    private readonly double[] best;
-    private readonly int[] choice;
-    private readonly int faceSteps;
-    private readonly int start;
+    private readonly double[] block;
 
-    public QuarterSawing(CuttingSpace space, double turnDegrees)
+    private QuarterSawing(CuttingSpace space, double turnDegrees)
     {
         this.space = space;
-        flat = new LayerProgram(space, turnDegrees);
-        flat.Value(heartRadiusMm: HeartMm);
-        upright = new LayerProgram(space, turnDegrees + 90.0);
+        lie = space.Lie(turnDegrees);
+        turned = space.QuarterOn(turnDegrees);
+        upright = turned.Lie;
         faceSteps = Math.Max(1, (int)Math.Round(space.Rules.FaceStep.Millimetres / space.GridMm));
-        var faces = (flat.Count / faceSteps) + 2;
+        clipped = new double[upright.Field.Whole.Length];
+        var faces = (lie.Count / faceSteps) + 2;
         (above, below) = (new double[faces], new double[faces]);
-        var middle = (flat.Log.Lowest + flat.Log.Highest) / 2.0;
-        for (var face = 0; face < faces; face++)
-        {
-            // The block lies round the middle: an outer part never reaches past it.
-            var height = flat.Height(face * faceSteps);
-            (above[face], below[face]) = height >= middle ? (Outer(height, double.PositiveInfinity), 0.0) : (0.0, Outer(double.NegativeInfinity, height - space.KerfMm));
-        }
-
-        (best, choice) = (new double[flat.Count + space.PitchSteps.Max() + 1], new int[flat.Count]);
-        start = Search();
+        FillOuter(Math.Max(1, (int)(CoarseFaceMm / (faceSteps * space.GridMm))), space.Values.HasGrain);
+        Ceilings = new double[lie.Field.Whole.Length];
+        lie.Field.Clipped(Heart, Ceilings, isClose: true);
+        block = new double[lie.Count + space.PitchSteps.Max() + 1];
+        Most = Ceiling();
     }
 
-    public double Best { get; private set; }
+    /// <summary>No plan of this turn is worth more.</summary>
+    private double Most { get; set; }
 
-    private double HeartMm => space.Rules.HeartOut.Millimetres / 2.0;
+    private double[] Ceilings { get; }
 
-    public PlanDraft Draft()
+    private FlitchClip Heart => FlitchClip.None with { HeartRadiusMm = space.Rules.HeartOut.Millimetres / 2.0 };
+
+    /// <summary>The best plan worth more than what is asked for; null where none passes it.</summary>
+    public static PlanDraft? Best(CuttingSpace space, double need)
     {
-        var draft = new PlanDraft(space, SawPattern.Quarter, flat.TurnDegrees);
-        var walk = Middle().ToList();
-        var middle = draft.Layers(flat, walk, heartRadiusMm: HeartMm);
-        var end = walk[^1].Index + space.PitchSteps[walk[^1].Thickness];
-        draft.Open("log", flat.TurnDegrees, flat.Log.Lowest, [middle[0].BottomMm - space.KerfMm, .. middle.Select(layer => layer.TopMm)], middle);
-        Upright(draft, "upper part", flat.Height(FaceFrom(end) * faceSteps), double.PositiveInfinity);
-        Upright(draft, "lower part", double.NegativeInfinity, middle[0].BottomMm - space.KerfMm);
+        var (best, draft) = (need, (PlanDraft?)null);
+        foreach (var turn in space.Turns.Select(turn => new QuarterSawing(space, turn)).OrderByDescending(one => one.Most))
+        {
+            if (turn.Most <= best)
+                break;
+            if (turn.Exact(best) is var (value, way) && value > best)
+                (best, draft) = (value, turn.Draft(way));
+        }
+
         return draft;
     }
 
-    private void Upright(PlanDraft draft, string part, double low, double high)
-    {
-        Outer(low, high);
-        draft.SawThrough(part, upright.TurnDegrees, upright.Log.LowestBetween(low, high), draft.Layers(upright, upright.Walk(), low, high));
-    }
+    private static FlitchClip Above(double height) => new(height, double.PositiveInfinity);
 
-    private double Outer(double low, double high)
-    {
-        upright.Value(low, high);
-        upright.Solve();
-        return upright.Best;
-    }
+    private static FlitchClip Below(double height) => new(double.NegativeInfinity, height);
 
     private int FaceFrom(int index) => Math.Min(above.Length - 1, (index + faceSteps - 1) / faceSteps);
 
-    private int Search()
+    // An outer part only shrinks from face to face: between coarse faces the larger one's ceiling holds.
+    private void FillOuter(int every, bool isClose)
     {
-        for (var i = best.Length - 1; i >= 0; i--)
-        {
-            best[i] = above[FaceFrom(i)];
-            if (i >= flat.Count)
-                continue;
-
-            (var block, choice[i]) = Block(i);
-            if (block > best[i])
-                best[i] = block;
-            else
-                choice[i] = -1;
-        }
-
-        var first = -1;
-        for (var face = 0; face * faceSteps < flat.Count; face++)
-        {
-            var (block, chosen) = Block(face * faceSteps);
-            if (chosen >= 0 && below[face] + block > Best)
-                (Best, first) = (below[face] + block, face * faceSteps);
-        }
-
-        return first;
+        for (var face = 0; face < above.Length; face++)
+            above[face] = face % every == 0 ? Outer(Above(lie.Height(face * faceSteps)), isClose) : above[face - 1];
+        for (var face = below.Length - 1; face >= 0; face--)
+            below[face] = face % every == 0 || face == below.Length - 1 ? Outer(Below(lie.Height(face * faceSteps) - space.KerfMm), isClose) : below[face + 1];
     }
 
-    private (double Value, int Thickness) Block(int index)
+    private double Outer(FlitchClip clip, bool isClose)
     {
-        var (most, chosen) = (0.0, -1);
+        upright.Field.Clipped(turned.Seen(clip), clipped, isClose);
+        return upright.Scratch.SolveUp(upright, clipped, double.PositiveInfinity);
+    }
+
+    private double Ceiling()
+    {
+        for (var i = block.Length - 1; i >= 0; i--)
+            block[i] = Math.Max(above[FaceFrom(i)], i < lie.Count ? Block(i) : 0.0);
+
+        var most = 0.0;
+        for (var face = 0; face * faceSteps < lie.Count; face++)
+            most = Math.Max(most, below[face] + Block(face * faceSteps));
+        return most;
+    }
+
+    private double Block(int index)
+    {
+        var most = 0.0;
         for (var t = 0; t < space.PitchSteps.Length; t++)
         {
-            var v = flat.ValueAt(t, index);
-            if (v > 0.0 && v + best[index + space.PitchSteps[t]] > most)
-                (most, chosen) = (v + best[index + space.PitchSteps[t]], t);
+            if (CeilingOf(t, index) is > 0.0 and var value)
+                most = Math.Max(most, value + block[index + space.PitchSteps[t]]);
         }
 
-        return (most, chosen);
+        return most;
     }
 
-    private IEnumerable<(int Thickness, int Index)> Middle()
+    private double CeilingOf(int thickness, int index) => Ceilings[(thickness * lie.Field.Stride) + index];
+
+    /// <summary>Value and block (from the bottom up) of the best plan of this turn, exact where it passes what is asked for.</summary>
+    private (double Value, List<(int Thickness, int Index)> Way) Exact(double need)
     {
-        var index = start;
-        var chosen = Block(index).Thickness;
-        while (chosen >= 0)
+        foreach (var isClose in (ReadOnlySpan<bool>)[false, true])
         {
-            yield return (chosen, index);
-            index += space.PitchSteps[chosen];
-            chosen = index < choice.Length ? choice[index] : -1;
+            FillOuter(1, isClose);
+            Most = Ceiling();
+            if (Most <= need)
+                return (0.0, []);
         }
+
+        var flat = new LayerProgram(space, lie, Heart);
+        var (lower, upper) = (Unknown(below.Length), Unknown(above.Length));
+        var (reach, by) = (new double[block.Length], new int[block.Length]);
+        Array.Fill(reach, double.NegativeInfinity);
+        var (best, way) = (need, new List<(int, int)>());
+        for (var i = 0; i < block.Length; i++)
+        {
+            if (reach[i] + above[FaceFrom(i)] > best && reach[i] + Part(upper, above, FaceFrom(i), Above) is var total && total > best)
+                (best, way) = (total, Back(by, reach, i));
+            if (i >= lie.Count)
+                continue;
+            if (i % faceSteps == 0 && below[i / faceSteps] + Block(i) > best && Part(lower, below, i / faceSteps, height => Below(height - space.KerfMm)) is var outer && outer > reach[i])
+                (reach[i], by[i]) = (outer, -1);
+            for (var t = 0; t < space.PitchSteps.Length; t++)
+            {
+                var next = i + space.PitchSteps[t];
+                if (CeilingOf(t, i) is not (> 0.0 and var most) || reach[i] + most + block[next] <= best || flat.ValueAt(t, i) is not (> 0.0 and var value) || reach[i] + value <= reach[next])
+                    continue;
+                (reach[next], by[next]) = (reach[i] + value, t);
+            }
+        }
+
+        return way.Count == 0 ? (0.0, way) : (best, way);
+    }
+
+    private static double[] Unknown(int count)
+    {
+        var unknown = new double[count];
+        Array.Fill(unknown, double.NaN);
+        return unknown;
+    }
+
+    private double Part(double[] known, double[] most, int face, Func<double, FlitchClip> side)
+    {
+        if (double.IsNaN(known[face]))
+            known[face] = most[face] > 0.0 ? Solved(turned.Seen(side(lie.Height(face * faceSteps)))).Value : 0.0;
+        return known[face];
+    }
+
+    private (LayerProgram Program, double Value) Solved(FlitchClip clip)
+    {
+        var program = new LayerProgram(space, upright, clip);
+        return (program, program.Up(0, false, program.Along() * (1.0 - 1e-12)));
+    }
+
+    private List<(int Thickness, int Index)> Back(int[] by, double[] reach, int end)
+    {
+        var way = new List<(int Thickness, int Index)>();
+        for (var i = end; by[i] >= 0 && !double.IsNegativeInfinity(reach[i]);)
+        {
+            var t = by[i];
+            i -= space.PitchSteps[t];
+            way.Add((t, i));
+        }
+
+        way.Reverse();
+        return way;
+    }
+
+    private PlanDraft Draft(List<(int Thickness, int Index)> way)
+    {
+        var draft = new PlanDraft(space, SawPattern.Quarter, lie.TurnDegrees);
+        var middle = draft.Layers(lie, way, Heart);
+        var end = way[^1].Index + space.PitchSteps[way[^1].Thickness];
+        var upper = lie.Height(FaceFrom(end) * faceSteps);
+        draft.Open("log", lie.TurnDegrees, lie.Log.Lowest, [middle[0].BottomMm - space.KerfMm, .. middle.Select(layer => layer.TopMm)], middle);
+        Upright(draft, "upper part", Above(upper));
+        Upright(draft, "lower part", Below(middle[0].BottomMm - space.KerfMm));
+        return draft;
+    }
+
+    private void Upright(PlanDraft draft, string part, FlitchClip side)
+    {
+        var (program, value) = Solved(turned.Seen(side));
+        var (truly, clip) = turned.True(space, side);
+        if (value > 0.0)
+            draft.SawThrough(part, truly.TurnDegrees, truly.Log.LowestBetween(clip.LowMm, clip.HighMm), draft.Layers(truly, program.Walk(), clip));
     }
 }

@@ -2,96 +2,101 @@ namespace Boardwright.Sawing;
 
 /// <summary>A ceiling on what wood can bring: every line along the log is given the best it could be part of, as if boards could be packed without loss.</summary>
 /// <remarks>
-/// A line parallel to the log's axis meets at most one board, which is no longer than the clear length along the line. A board with half a kerf on either face covers
-/// thickness + kerf times its width of the log's end, and such covers do not overlap. So the value of any plan is at most the sum over small cells of the end of
-/// cell area x the best price x nominal thickness x length / (thickness + kerf) of boards that the cell's clear length allows. A cell counts as clear where any point within half a kerf of it is.
+/// Boards on a line parallel to the log's axis are together no longer than the clear wood along it. A board with half a kerf on either face covers thickness + kerf times its width of
+/// the log's end (with wane, what of its thickness is whole), and such covers do not overlap. A slab's mean of both faces' widths at a place is at most its wood there over its thickness,
+/// as chords are convex. So the value of any plan is at most the sum over small cells of the end of cell area x the better of the best price x nominal thickness x length / (thickness + kerf) of boards
+/// that the cell's clear length allows, and of a slab's by the share of its measured places that the cell is in wood. A cell counts as clear where any point within half a kerf of it is.
 /// </remarks>
-internal sealed class ValueField
+internal static class ValueField
 {
-    private const int CellsAcross = 160;
-
-    private readonly double[] rows;
-    private readonly double cellMm;
-    private readonly double lowest;
-
-    public ValueField(CuttingSpace space, double turnDegrees)
-    {
-        var log = TurnedLog.Of(space.Stations, turnDegrees);
-        (lowest, var highest) = (log.Lowest - space.KerfMm, log.Highest + space.KerfMm);
-        cellMm = (highest - lowest) / CellsAcross;
-        rows = new double[CellsAcross];
-        var density = Density(space);
-        var wide = Enumerable.Range(0, log.Up.Length).Max(j => Math.Abs(log.Across[j]) + log.HalfWidth[j]) + space.KerfMm;
-        var columns = (int)Math.Ceiling(2.0 * wide / cellMm);
-        var clear = new bool[space.Stations.Count];
-        for (var row = 0; row < CellsAcross; row++)
-        {
-            for (var column = 0; column < columns; column++)
-                rows[row] += density[Longest(space, log, -wide + ((column + 0.5) * cellMm), lowest + ((row + 0.5) * cellMm), clear)] * cellMm * cellMm;
-        }
-    }
+    private const int CellsAcross = 128;
 
     /// <summary>Ceiling of the whole log.</summary>
-    public double Total => rows.Sum();
-
-    /// <summary>Ceiling of what lies between two level faces.</summary>
-    public double Between(double fromMm, double toMm)
+    public static double Total(CuttingSpace space)
     {
-        var first = Math.Clamp((int)Math.Floor((fromMm - lowest) / cellMm) - 1, 0, rows.Length - 1);
-        var last = Math.Clamp((int)Math.Ceiling((toMm - lowest) / cellMm) + 1, 0, rows.Length - 1);
-        return rows.AsSpan(first..(last + 1)).ToArray().Sum();
+        var log = TurnedLog.Of(space.Stations, 0.0);
+        var (lowest, left) = (log.Lowest - space.KerfMm, log.Left - space.KerfMm);
+        var cellMm = (log.Highest + space.KerfMm - lowest) / CellsAcross;
+        var columns = (int)Math.Ceiling((log.Right + space.KerfMm - left) / cellMm);
+        var density = Density(space);
+        var slab = SlabDensity(space) * space.Stations.AtMm[^1];
+        var clear = new bool[space.Stations.Count];
+        var chords = new (double Low, double High)[clear.Length];
+        var total = 0.0;
+        for (var row = 0; row < CellsAcross; row++)
+        {
+            var y = lowest + ((row + 0.5) * cellMm);
+            var reach = (cellMm + space.KerfMm) / 2.0;
+
+            // The widest chord of the cell's heights holds a point of the cell, or none does.
+            for (var j = 0; j < chords.Length; j++)
+            {
+                log.ChordsOver(j, y - reach, y + reach, out var low, out var high);
+                chords[j] = (low - reach, high + reach);
+            }
+
+            for (var column = 0; column < columns; column++)
+            {
+                var x = left + ((column + 0.5) * cellMm);
+                for (var j = 0; j < clear.Length; j++)
+                    clear[j] = x >= chords[j].Low && x <= chords[j].High && !(space.RotRadiusMm > 0.0 && InRot(space, log, j, x, y, cellMm / 2.0));
+                var most = Most(space.Stations, density, space.Values.LengthStepMm, clear);
+                if (slab > 0.0)
+                    most = Math.Max(most, slab * space.Stations.SlabAt.Count(place => clear[place]) / SlabMeasure.Places);
+                total += most * cellMm * cellMm;
+            }
+        }
+
+        return total;
     }
 
-    /// <summary>Most money per square millimetre of the log's end, by longest clear length in trim steps.</summary>
+    /// <summary>Most money per square millimetre of the log's end, by clear length in trim steps, cut across as is best.</summary>
     private static double[] Density(CuttingSpace space)
     {
         var values = space.Values;
-        var longest = (int)Math.Floor((space.Shape.Length.Millimetres / values.LengthStepMm) + 1e-6);
-        var widest = values.WidthSteps(2.0 * space.Stations.SemiX.Concat(space.Stations.SemiY).Max());
-        var density = new double[longest + 1];
-        for (var steps = 1; steps <= longest; steps++)
+        var density = new double[values.Longest + 1];
+        for (var steps = 1; steps <= values.Longest; steps++)
         {
             density[steps] = density[steps - 1];
-            for (var t = 0; t < values.GreenMm.Length; t++)
+            foreach (var row in values.Boards.Where(row => row.LengthMin.Millimetres <= (steps * values.LengthStepMm) + 1e-6))
             {
-                if (widest > 0)
-                    density[steps] = Math.Max(density[steps], Math.Max(values.At(t, 0, steps, widest), values.At(t, 1, steps, widest)) / (widest * values.WidthStepMm * (values.GreenMm[t] + space.KerfMm)));
+                var thickness = values.GreenMm[values.Thicknesses.ToList().FindIndex(setting => setting.Nominal == row.Thickness)];
+                var cover = row.Wane.Fraction > 0.0 ? thickness * (1.0 - row.Wane.Fraction) : thickness + space.KerfMm;
+                density[steps] = Math.Max(density[steps], row.MoneyPerBoardFoot * row.Thickness.Inches * steps * values.LengthStepMm / 304.8 / 12.0 / 25.4 / cover);
             }
+
+            for (var part = 1; part <= steps / 2; part++)
+                density[steps] = Math.Max(density[steps], density[part] + density[steps - part]);
         }
 
         return density;
     }
 
-    private int Longest(CuttingSpace space, TurnedLog log, double x, double y, bool[] clear)
-    {
-        var stations = space.Stations;
-        for (var j = 0; j < clear.Length; j++)
-            clear[j] = Reaches(log, j, x, y, (cellMm / 2.0) + (space.KerfMm / 2.0)) && !InRot(log, j, x, y, space.RotRadiusMm - (space.KerfMm / 2.0));
+    private static double SlabDensity(CuttingSpace space) => Enumerable.Range(0, space.Values.GreenMm.Length)
+        .SelectMany(t => space.Values.Slabs[t].Concat(space.Values.Boules[t]).Select(row => row.MoneyPerBoardFoot * row.Thickness.Inches / 304.8 / 12.0 / 25.4 / space.Values.GreenMm[t]))
+        .DefaultIfEmpty(0.0).Max();
 
-        var longest = 0;
+    private static double Most(Stations stations, double[] density, double stepMm, bool[] clear)
+    {
+        var total = 0.0;
         for (var p = 0; p < clear.Length; p++)
         {
-            for (var q = p; q < clear.Length && clear[q]; q++)
-                longest = Math.Max(longest, stations.StepsBetween[(p * clear.Length) + q]);
+            if (!clear[p])
+                continue;
+
+            var q = p;
+            while (q + 1 < clear.Length && clear[q + 1])
+                q++;
+            total += density[Math.Min(density.Length - 1, (int)(((stations.AtMm[q] - stations.AtMm[p]) / stepMm) + 1e-6))];
+            p = q;
         }
 
-        return longest;
+        return total;
     }
 
-    /// <summary>The square of half side <paramref name="reach"/> round a point holds a point of the section: exact over its rows, by the chord at the nearest and farthest heights.</summary>
-    private static bool Reaches(TurnedLog log, int j, double x, double y, double reach)
+    private static bool InRot(CuttingSpace space, TurnedLog log, int j, double x, double y, double half)
     {
-        var (dx, dy) = (x - log.Across[j], y - log.Up[j]);
-
-        // In coordinates that make the ellipse a circle the square becomes a parallelogram; bounding its sides keeps the test on the safe side.
-        var rise = Math.Max(0.0, Math.Abs(dy) - reach) / log.HalfHeight[j];
-        var run = Math.Max(0.0, Math.Abs(dx - (log.Shear[j] * dy)) - reach - (Math.Abs(log.Shear[j]) * reach)) / log.HalfChord[j];
-        return (rise * rise) + (run * run) <= 1.0;
-    }
-
-    private bool InRot(TurnedLog log, int j, double x, double y, double radius)
-    {
-        var (dx, dy) = (Math.Abs(x - log.Across[j]) + (cellMm / 2.0), Math.Abs(y - log.Up[j]) + (cellMm / 2.0));
+        var (dx, dy, radius) = (Math.Abs(x - log.Across[j]) + half, Math.Abs(y - log.Up[j]) + half, space.RotRadiusMm - (space.KerfMm / 2.0));
         return radius > 0.0 && (dx * dx) + (dy * dy) <= radius * radius;
     }
 }

@@ -12,7 +12,7 @@ public sealed record LogChoice(NominalThickness? Thickness, SawPattern? Pattern)
         if (!string.IsNullOrEmpty(pattern))
         {
             if (!Enum.TryParse<SawPattern>(pattern, ignoreCase: true, out var known) || !Enum.IsDefined(known))
-                return new Refusal("pattern", pattern, "live, cant or quarter");
+                return new Refusal("pattern", pattern, "live, cant, quarter or boule");
             chosen = known;
         }
 

@@ -81,7 +81,7 @@ public sealed partial record LogCutting(LogShape Shape, SawingRules Rules, Cutti
         {
             var slab = YardLog.OfSpecies(state, "slab_dry_", log.Species.CommonName) ?? state.Setting("slab_dry");
             if (slab is { } money)
-                yield return new(nominal, "slab", Length.FromInches(6), Length.FromFeet(6), money);
+                yield return new(nominal, "slab", Length.FromInches(6), Length.FromFeet(6), money) { Edge = BoardEdge.Live };
             yield break;
         }
 
@@ -93,7 +93,7 @@ public sealed partial record LogCutting(LogShape Shape, SawingRules Rules, Cutti
         var rest = (common * (double)priced.Dry1cMoney) + (second * (double)priced.Dry2aMoney) + (below * (state.Setting("below_2a") ?? 0.0));
         var (large, small) = ((fas * (double)priced.DryFasMoney) + rest, (fas * (double)priced.Dry1cMoney) + rest);
         var quartered = 1.0 + ((YardLog.OfSpecies(state, "premium_quartersawn_", log.Species.CommonName) ?? state.Setting("premium_quartersawn") ?? 0.0) / 100.0);
-        foreach (var (grain, factor, name) in new (BoardGrain?, double, string)[] { (null, 1.0, ""), (BoardGrain.Quartered, quartered, ", quartersawn") })
+        foreach (var (grain, factor, name) in new (BoardGrain?, double, string)[] { (null, 1.0, ""), (BoardGrain.Quartered, quartered, ", quartersawn") }.Take(quartered > 1.0 ? 2 : 1))
         {
             yield return new(nominal, $"6 in and wider{name}", Length.FromInches(6), Length.FromFeet(8), large * premium * factor, grain);
             yield return new(nominal, $"smaller{name}", Length.FromInches(3), Length.FromFeet(4), small * premium * factor, grain);

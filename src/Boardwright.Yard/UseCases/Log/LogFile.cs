@@ -9,7 +9,7 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>A log as written in a file: two ends and a length, or measured sections.</summary>
 internal sealed record LogFile
 {
-    public const string Keys = "species small_end_mm large_end_mm length_m sweep_mm rot_mm metal, or sections:[{at_m diameter_x_mm diameter_y_mm offset_x_mm offset_y_mm}] from the small end";
+    public const string Keys = "species small_end_mm large_end_mm length_m sweep_mm rot_mm metal, or sections:[{at_m diameter_x_mm diameter_y_mm offset_x_mm offset_y_mm, or radii_mm:[eight or more all round, the first upright, then clockwise]}] from the small end";
 
     public string? Species { get; init; }
 
@@ -57,7 +57,7 @@ internal sealed record LogFile
         var read = new List<LogSection>();
         foreach (var section in sections)
         {
-            var one = Size($"sections[{read.Count}].at_m", section.AtM * 1000.0).Then(at =>
+            var one = Size($"sections[{read.Count}].at_m", section.AtM * 1000.0).Then(at => section.RadiiMm is { } radii ? Rim(read.Count, at, radii, section) :
                 Size($"sections[{read.Count}].diameter_x_mm", section.DiameterXMm).Then(x =>
                 Size($"sections[{read.Count}].diameter_y_mm", section.DiameterYMm ?? section.DiameterXMm).Then<LogSection>(y =>
                     new LogSection(at, x, y, section.OffsetXMm ?? 0.0, section.OffsetYMm ?? 0.0))));
@@ -69,6 +69,10 @@ internal sealed record LogFile
         return read;
     }
 
+    private static Outcome<LogSection> Rim(int index, Length at, IReadOnlyList<double> radii, SectionFile section) => radii.Count >= LogSection.RadiiMin && radii.All(radius => radius is > 0.0 and < 5000.0)
+        ? LogSection.Measured(at, radii, section.OffsetXMm ?? 0.0, section.OffsetYMm ?? 0.0)
+        : new Refusal($"sections[{index}].radii_mm", $"{radii.Count} numbers", $"{LogSection.RadiiMin} or more, each over 0");
+
     private static Outcome<Length> Size(string what, double? given) => given is { } mm && Length.Accepts(mm / 1000.0)
         ? Length.FromMillimetres(mm)
         : new Refusal(what, given is { } wrong ? wrong.ToString(CultureInfo.InvariantCulture) : "nothing", "a number, 0 or more");
@@ -78,4 +82,4 @@ internal sealed record LogFile
         : shape;
 }
 
-internal sealed record SectionFile(double? AtM, double? DiameterXMm, double? DiameterYMm, double? OffsetXMm, double? OffsetYMm);
+internal sealed record SectionFile(double? AtM, double? DiameterXMm, double? DiameterYMm, double? OffsetXMm, double? OffsetYMm, IReadOnlyList<double>? RadiiMm = null);

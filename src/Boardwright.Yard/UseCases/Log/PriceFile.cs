@@ -8,7 +8,7 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>Prices of boards as a plain table.</summary>
 internal static class PriceFile
 {
-    public const string Header = "species,thickness_quarters,grade,width_min_mm,length_min_m,price_money_per_bf, optional grain (flat or quartered)";
+    public const string Header = "species,thickness_quarters,grade,width_min_mm,length_min_m,price_money_per_bf, optional grain (flat or quartered) edge (square, live for slabs, boule for slabs sold as one log) width_max_mm length_max_m wane_pct (of the thickness, on one face)";
 
     /// <summary>The rows for a species; rows without a species fit any log.</summary>
     /// <param name="what">Where the table came from.</param>
@@ -38,9 +38,28 @@ internal static class PriceFile
         row.Get("thickness_quarters", (what, text) => Quantities.Reading.Read.NominalThickness(what, text.EndsWith("/4", StringComparison.Ordinal) ? text : text + "/4")).Then(thickness =>
         row.Size("width_min_mm", 0.001, 1.6).Then(width =>
         row.Size("length_min_m", 1.0, 12.2).Then(length =>
-        row.Number("price_money_per_bf").Then(money => Grain(row).Then<BoardPrice>(grain => money is >= 0.0 and <= 1e6
+        row.Number("price_money_per_bf").Then(money => Grain(row).Then(grain => Limits(row, money is >= 0.0 and <= 1e6
             ? new BoardPrice(thickness, row.Text("grade"), width, length, money, grain)
-            : new Refusal($"{row.What}, line {row.Line}, price_money_per_bf", row.Text("price_money_per_bf"), "0 to 1000000"))))));
+            : new Refusal($"{row.What}, line {row.Line}, price_money_per_bf", row.Text("price_money_per_bf"), "0 to 1000000")))))));
+
+    private static Outcome<BoardPrice> Limits(CsvRow row, Outcome<BoardPrice> read) => read.Then(price => Edge(row).Then(edge =>
+        Largest(row, "width_max_mm", 0.001, 1.6).Then(width => Largest(row, "length_max_m", 1.0, 12.2).Then(length => Wane(row).Then<BoardPrice>(wane =>
+            price with { Edge = edge, WidthMax = width, LengthMax = length, Wane = wane })))));
+
+    private static Outcome<Length?> Largest(CsvRow row, string column, double unitMetres, double most) =>
+        row.Text(column).Length == 0 ? new Outcome<Length?>.Done(null) : row.Size(column, unitMetres, most).Then(size => new Outcome<Length?>.Done(size));
+
+    private static Outcome<Share> Wane(CsvRow row) => row.Text("wane_pct").Length == 0 ? new Outcome<Share>.Done(default) : row.Number("wane_pct").Then<Share>(percent => percent is >= 0.0 and <= 90.0
+        ? Share.FromPercent(percent)
+        : new Refusal($"{row.What}, line {row.Line}, wane_pct", row.Text("wane_pct"), "0 to 90"));
+
+    private static Outcome<BoardEdge> Edge(CsvRow row) => row.Text("edge").ToLowerInvariant() switch
+    {
+        "" or "square" => new Outcome<BoardEdge>.Done(BoardEdge.Square),
+        "live" => new Outcome<BoardEdge>.Done(BoardEdge.Live),
+        "boule" => new Outcome<BoardEdge>.Done(BoardEdge.Boule),
+        var other => new Refusal($"{row.What}, line {row.Line}, edge", other, "square, live, boule or nothing"),
+    };
 
     private static Outcome<BoardGrain?> Grain(CsvRow row) => row.Text("grain").ToLowerInvariant() switch
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Boardwright.Quantities;
 using Boardwright.Quantities.Reading;
 using Boardwright.Sawing;
@@ -17,9 +18,12 @@ public static class LogSawCommand
         Options =
         [
             Option.Optional("prices", "FILE", $"a table with the header {PriceFile.Header}; left out: 4/4 only, every board foot counts 1"),
-            Option.Optional("pattern", "PATTERN", "live, cant, quarter or best (default)"),
+            Option.Optional("pattern", "PATTERN", "live, cant, quarter, boule or best (default)"),
+            Option.Optional("turn", "TURN", "the only turn tried: sweep-up, sweep-down, sweep-sideways (for a log given by its ends) or degrees clockwise from the unturned log; left out: 36 all round"),
+            Option.Optional("blade-step", "L", "distance of blade heights the mill can set (default: a common step of all thicknesses, at most 1/64in)"),
             Option.Optional("kerf", "L", "wood lost to each cut (default 0.055in)"),
             Option.Many("green", "T=L", "green thickness of a nominal one, such as 4/4=1-1/16in (default: an eighth over)"),
+            Option.Flag("cut-across", "let a flitch be cut across into several boards; left out: one length from a flitch"),
             Option.Flag("explain", "all patterns, the openings and the grid of the search"),
         ],
         Examples =
@@ -30,7 +34,7 @@ public static class LogSawCommand
     };
 
     public sealed record Board(
-        double ThicknessMm, double WidthMm, double LengthM, string Grade, double Bf, double ValueMoney, int Number, int ThicknessQuarters, string Grain, double TurnDeg, double LeftMm, double BottomMm, double FromM);
+        double ThicknessMm, double WidthMm, double LengthM, string Grade, double Bf, double ValueMoney, int Number, int ThicknessQuarters, string Grain, string Edge, double TurnDeg, double LeftMm, double BottomMm, double FromM);
 
     public sealed record Cut(double TurnDeg, double BladeHeightMm, string Part, IReadOnlyList<int> Frees);
 
@@ -47,15 +51,32 @@ public static class LogSawCommand
         ArgumentNullException.ThrowIfNull(ask);
         var text = ask.ArgumentFile();
         var prices = ask.Has("prices") ? ask.File("prices") : null;
-        var pattern = ask.Choice("pattern", "best", "live", "cant", "quarter", "best");
+        var pattern = ask.Choice("pattern", "best", "live", "cant", "quarter", "boule", "best");
         var rules = new SawingRules();
-        rules = rules with { Kerf = ask.Length("kerf", rules.Kerf), Settings = Settings(ask) };
+        rules = rules with { Kerf = ask.Length("kerf", rules.Kerf), Settings = Settings(ask), GridStep = ask.LengthOrNull("blade-step"), Turn = Turn(ask), CutsAcross = ask.Has("cut-across") };
         if (ask.Refuses)
             return ask.Refused<Answer>();
 
         return InputFile.Read<LogFile>("FILE", text).Then(log => log.KnownSpecies().Then(species => log.Shape().Then(shape =>
             (prices is null ? FootageAlone() : PriceFile.Read("--prices", prices, species)).Then(rows =>
             ask.Named(CuttingPlanner.All(shape, rules, rows, Patterns(pattern, ask.Has("explain")))).Then(plans => Show(log, rules, plans, pattern, ask.Has("explain"), prices is null))))));
+    }
+
+    private static Angle? Turn(Ask ask)
+    {
+        var text = ask.Has("turn") ? ask.Text("turn") : "";
+        if (text.Length == 0)
+            return null;
+        double? degrees = text switch
+        {
+            "sweep-up" => 0.0,
+            "sweep-down" => 180.0,
+            "sweep-sideways" => 90.0,
+            _ => double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && Math.Abs(number) <= 360.0 ? number : null,
+        };
+        if (degrees is null)
+            ask.Refuse("turn", text, "sweep-up, sweep-down, sweep-sideways or degrees from -360 to 360");
+        return degrees is { } turn ? Angle.FromDegrees(turn) : null;
     }
 
     private static SawPattern[] Patterns(string pattern, bool explain) =>
@@ -98,13 +119,13 @@ public static class LogSawCommand
 
     private static Board Show(PlannedBoard board) => new(
         board.Green.Millimetres, board.Width.Millimetres, board.Length.Metres, board.Grade, board.Footage.Count, board.ValueMoney, board.Number, board.Thickness.Quarters,
-        Name(board.Grain), Math.Round(board.Place.TurnDegrees, 6), board.Place.LeftMm, board.Place.BottomMm, board.Place.FromMm / 1000.0);
+        Name(board.Grain), board.Edge.ToString().ToLowerInvariant(), Math.Round(board.Place.TurnDegrees, 6), board.Place.LeftMm, board.Place.BottomMm, board.Place.FromMm / 1000.0);
 
     private static Explanation Explain(IReadOnlyList<CuttingPlan> plans, CuttingPlan plan) => new(
         [.. plans.Select(one => new OfPattern(Name(one.Pattern), Degrees(one.Rotation), one.ValueMoney, one.Footage.Count, one.Boards.Count, one.Openings.Sum(opening => opening.Cuts.Count)))],
         100.0 * plan.ValueMoney / plan.UpperBoundMoney,
         "Ceiling: every line along the log gets the best price its clear length allows, as if boards with their kerf could be packed into the round without loss; no pattern can pass it.",
-        "Boards are full rectangles without wane, edged to a quarter inch and trimmed to whole feet.",
+        "Boards are full rectangles but for the wane a price row allows, edged to a quarter inch, trimmed at whole feet from either end; slabs keep their edges and count by the mean of both faces at five places.",
         "Blade heights are the lower edge of the kerf above the bed, or above the sawn face that lies on it, with the log's centre line level; turns are clockwise, looking at the small end.");
 
     private static double Degrees(Angle angle) => Math.Round(angle.Degrees, 6);
