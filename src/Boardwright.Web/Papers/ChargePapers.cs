@@ -28,7 +28,7 @@ public static class ChargePapers
         if (Now(charge, sheet) is not { } setting)
             return new Outcome<KilnRunSheetContent>.NoAnswer($"No setting of {charge.Tag} is on record: write it first.");
 
-        var finish = KilnFinish.For(charge.Target, FinishRule.Ah188) is Outcome<KilnFinish>.Done(var found) ? found : null;
+        var finish = ChargeFinish.Of(state, charge);
         var days = sheet.Samples.SelectMany(row => row.Sample.Weighings).Select(weighing => DateOnly.FromDateTime(weighing.At)).Distinct().Order().ToList();
         return new KilnRunSheetContent
         {
@@ -41,8 +41,8 @@ public static class ChargePapers
             At = now,
             Now = setting,
             NowSince = charge.Settings.LastOrDefault() is { } last ? $"since {last.At.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}" : $"since {charge.LoadedAt.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}",
-            Next = run is null ? null : new KilnSetting.Air(run.Next.DryBulb, run.Next.WetBulb),
-            NextWhen = run is null ? null : $"when {run.Next.Calls} is at {run.Next.At.Percent.ToString("0.#", CultureInfo.InvariantCulture)} %",
+            Next = run is null or { Frozen: not null } ? null : new KilnSetting.Air(run.Next.DryBulb, run.Next.WetBulb),
+            NextWhen = run is null or { Frozen: not null } ? null : $"when {run.Next.Calls} is at {run.Next.At.Percent.ToString("0.#", CultureInfo.InvariantCulture)} %",
             WeighingDays = days,
             Samples = [.. sheet.Samples.Where(row => !row.Sample.Retired).Select(row => Sample(row, days, charge))],
             SafeDailyLoss = run?.Safe is Outcome<SafeRate>.Done(var safe) ? Share.FromPercent(safe.DailyLossPercent) : null,

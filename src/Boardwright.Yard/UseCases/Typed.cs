@@ -19,6 +19,9 @@ internal sealed class Typed
 
     public Temperature Fahrenheit(string what, string? text) => Take(Read.Temperature(what, WithUnit(text, "F")));
 
+    /// <summary>Absolute pressure, millibars unless another unit is written.</summary>
+    public Pressure Millibars(string what, string? text) => Take(Read.Pressure(what, WithUnit(text, "mbar")));
+
     public MoistureContent Percent(string what, string? text) => Take(Read.MoistureContent(what, WithUnit(text, "%")));
 
     public double Number(string what, string? text, double least, double most, string accepted)

@@ -48,6 +48,9 @@ public sealed record Charge
 
     public bool IsRunning => UnloadedAt is null;
 
+    /// <summary>The last reading of both bulbs where it tells of a dry wick; null once a later one is sound.</summary>
+    public Gauge? DoubtfulWick => Gauges.LastOrDefault(gauge => gauge is { DryBulb: not null, WetBulb: not null }) is { WickInDoubt: true } gauge ? gauge : null;
+
     /// <summary>Stacks still inside.</summary>
     public IEnumerable<string> StacksInside => Stacks.Where(stack => Out.All(o => o.Stack != stack));
 

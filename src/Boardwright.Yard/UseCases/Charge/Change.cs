@@ -32,7 +32,7 @@ public sealed record ChargeChange(ChangeKind Kind, Temperature DryBulb, Temperat
     public string Calls => Kind switch { ChangeKind.NextStep => "the wettest half", ChangeKind.Equalize => "the driest sample", _ => "the wettest sample" };
 
     internal static ChargeChange Of(
-        MoistureContent target, KilnSchedule schedule, MoistureContent controlling, MoistureContent mean, MoistureContent driest, MoistureContent wettest, Setting? set, DateTime weighed,
+        KilnFinish? finish, MoistureContent target, KilnSchedule schedule, MoistureContent controlling, MoistureContent mean, MoistureContent driest, MoistureContent wettest, Setting? set, DateTime weighed,
         Outcome<KilnForecast> forecast)
     {
         var now = schedule.StepAt(controlling);
@@ -46,7 +46,6 @@ public sealed record ChargeChange(ChangeKind Kind, Temperature DryBulb, Temperat
             return new(ChangeKind.NextStep, next.DryBulb, next.AirFloored90.WetBulb!.Value, now.Above, next.AirFloored90.Emc!.Value, Due(Lower(mean, controlling, now.Above)), false);
         }
 
-        var finish = KilnFinish.For(target, FinishRule.Ah188) is Outcome<KilnFinish>.Done(var found) ? found : null;
         var equalized = finish is not null && driest <= finish.EqualizeFromDriest && wettest <= finish.EqualizeUntilWettest;
         var (kind, emc, at, from) = equalized
             ? (ChangeKind.Condition, finish!.ConditionEmc, finish.EqualizeUntilWettest, wettest)

@@ -60,6 +60,9 @@ internal static class ChargeFigures
         if (run is null)
             return null;
 
+        if (run.Frozen is { } frozen)
+            return new("Set next", "wait for the wick", "", $"{frozen}. With a sound one {Bulbs(run.Next.DryBulb, run.Next.WetBulb)} °F {(run.Next.IsDue ? "would be due now" : "comes next")}") { Method = "kiln-schedule", Source = "both bulbs as read beside the load" };
+
         var next = run.Next;
         var was = run.Set is not { } set ? "" : Math.Abs(next.DryBulb.Fahrenheit - set.DryBulb.Fahrenheit) < 1.0 && Math.Abs(next.WetBulb.Fahrenheit - set.WetBulb.Fahrenheit) < 1.0
             ? ". As it is set now" : $"; was {Bulbs(set.DryBulb, set.WetBulb)}";

@@ -21,11 +21,11 @@ public sealed record LoadTyped(string? Tag, string? Kiln, IReadOnlyList<string> 
 /// <remarks>Thickness ratio, moisture gap, owners, never kiln, length of pieces and room; the house's own figures where they are set.</remarks>
 public static class ChargeLoad
 {
-    /// <summary>Stacks that could go into a kiln now.</summary>
+    /// <summary>Stacks that could go into a kiln now: air drying, or dry wood that has regained.</summary>
     public static IReadOnlyList<Book.State.Stack> Loadable(YardState state)
     {
         ArgumentNullException.ThrowIfNull(state);
-        return [.. state.Stacks.Values.Where(stack => stack is { Stage: StackStage.AirDrying, NeverKiln: false })];
+        return [.. state.Stacks.Values.Where(stack => stack is { Stage: StackStage.AirDrying, NeverKiln: false } || StackRedry.IsRegainedByReading(state, stack))];
     }
 
     /// <summary>A name for the next charge of a kiln: the letter its last one had, one number on.</summary>

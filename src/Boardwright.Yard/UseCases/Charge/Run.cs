@@ -1,3 +1,4 @@
+using System.Globalization;
 using Boardwright.Drying;
 using Boardwright.Drying.Schedules;
 using Boardwright.Quantities;
@@ -34,7 +35,11 @@ public sealed record ChargeRun
     /// <summary>Equilibrium of the set air.</summary>
     public MoistureContent? EmcSet { get; init; }
 
+    /// <summary>The next change; while <see cref="Frozen"/> says why, only what it would be.</summary>
     public required ChargeChange Next { get; init; }
+
+    /// <summary>Why no change is proposed: the wet bulb is not to be believed. Null while it is.</summary>
+    public string? Frozen { get; init; }
 
     /// <summary>How it has dried against its wood; no answer while nothing can be learned.</summary>
     public required Outcome<KilnRate> Rate { get; init; }
@@ -85,7 +90,8 @@ public sealed record ChargeRun
         var limit = new KilnEquipment(charge.Kiln, Temperature.FromCelsius(kiln.DryBulbMaxC));
         return All(woods.Select(wood => KilnSchedule.For(wood.Species, wood.Thickness))).Then<ChargeRun>(listed =>
         {
-            var schedule = KilnSchedule.Shared(listed).LimitedTo(limit.DryBulbMax);
+            var shared = KilnSchedule.Shared(listed).LimitedTo(limit.DryBulbMax);
+            var schedule = Redried(state, charge, mean) is { } redry ? redry.AsSchedule(shared) : shared;
             var controlling = SampleTrend.WettestHalf([.. charge.SoundSamples.Select(sample => sample.Moisture)]) ?? Read(state, charge).Max(stack => stack.Moisture);
             var set = charge.Settings.LastOrDefault();
             var slowest = woods.MaxBy(wood => wood.Thickness.Metres);
@@ -113,7 +119,8 @@ public sealed record ChargeRun
                 Set = set,
                 Was = charge.Settings.Count > 1 ? charge.Settings[^2] : null,
                 EmcSet = set is null ? null : EmcOf(set.DryBulb, set.WetBulb),
-                Next = ChargeChange.Of(charge.Target, schedule, controlling, mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast),
+                Next = ChargeChange.Of(ChargeFinish.Of(state, charge), charge.Target, schedule, controlling, mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast),
+                Frozen = FrozenBy(charge),
                 Rate = rate,
                 Forecast = forecast,
                 WeighedAt = weighed,
@@ -122,6 +129,25 @@ public sealed record ChargeRun
                 Fastest = SampleRow.Of(charge, now).Where(row => !row.Sample.Retired).MaxBy(row => row.DailyLossPct ?? double.MinValue),
             };
         });
+    }
+
+    // Wood that was dry before is dried again in two steps, from the moisture it was loaded at.
+    private static Redry? Redried(YardState state, Charge charge, MoistureContent mean)
+    {
+        if (!StackRedry.IsRedry(state, charge))
+            return null;
+        var first = charge.SoundSamples.Any() ? MoistureContent.FromFraction(charge.SoundSamples.Average(sample => sample.Weighings[0].Moisture.Fraction)) : mean;
+        var slowest = charge.Stacks.Select(tag => state.Stacks[tag]).MaxBy(stack => stack.Thickness.Quarters)!;
+        return Redry.For(StackRedry.Lot(slowest, first, charge.Target, state.Kilns[charge.Kiln])) is Outcome<Redry>.Done(var redry) ? redry : null;
+    }
+
+    /// <summary>Why a setting is not to be changed; null where both bulbs were read as they should be.</summary>
+    public static string? FrozenBy(Charge charge)
+    {
+        ArgumentNullException.ThrowIfNull(charge);
+        return charge.DoubtfulWick is { } wick ? string.Create(CultureInfo.InvariantCulture, $"the wet bulb read {wick.WetBulb!.Value.Fahrenheit:0} beside {wick.DryBulb!.Value.Fahrenheit:0} °F on {wick.At:d MMM HH:mm}: its wick is dry or off")
+            : charge.Gaps.LastOrDefault(gap => gap is { Cause: Book.Facts.InterruptionCause.Sensor, To: null }) is { } gap ? string.Create(CultureInfo.InvariantCulture, $"a sensor is not to be believed since {gap.From:d MMM HH:mm}")
+            : null;
     }
 
     /// <summary>Equilibrium moisture content of air by its bulbs; null where no such air exists.</summary>

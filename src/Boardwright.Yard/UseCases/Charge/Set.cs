@@ -11,6 +11,9 @@ public sealed record AirTyped(string? DryBulb, string? WetBulb, string? Note, st
     /// <summary>Core of the wood, by a probe.</summary>
     public string? Core { get; init; }
 
+    /// <summary>Absolute pressure in a vacuum kiln; millibars unless another unit is written.</summary>
+    public string? Pressure { get; init; }
+
     /// <summary>Litres of condensate so far.</summary>
     public string? CondensateL { get; init; }
 }
@@ -41,6 +44,11 @@ public static class ChargeSet
                 read.Refuse("Wet bulb", typed.WetBulb, string.Create(CultureInfo.InvariantCulture, $"less than the dry bulb, {dry.Fahrenheit:0} °F"));
         }
 
+        if (read.Refusals.Count == 0 && !typed.Keep && charge.DoubtfulWick is { } wick)
+        {
+            return Question.Of("The wick is in doubt", string.Create(CultureInfo.InvariantCulture, $"{dry.Fahrenheit:0} / {wet.Fahrenheit:0} °F"), string.Create(CultureInfo.InvariantCulture, $"the setting as it is until both bulbs are read again: on {wick.At:d MMM HH:mm} the wet one read {wick.WetBulb!.Value.Fahrenheit:0} °F beside {wick.DryBulb!.Value.Fahrenheit:0}"));
+        }
+
         if (read.Refusals.Count == 0 && !typed.Keep && charge.Settings.LastOrDefault() is { } last && Math.Abs((dry - last.DryBulb).FahrenheitDegrees) > StepFahrenheit)
         {
             return Question.Of("A large step", string.Create(CultureInfo.InvariantCulture, $"{dry.Fahrenheit:0} °F, was {last.DryBulb.Fahrenheit:0}"), string.Create(CultureInfo.InvariantCulture, $"within {StepFahrenheit:0} °F of what was set"));
@@ -54,7 +62,7 @@ public static class ChargeSet
     internal static Dictionary<string, string> AsEntered(AirTyped typed)
     {
         var entered = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var (name, text) in new[] { ("dry_bulb_c", typed.DryBulb), ("wet_bulb_c", typed.WetBulb), ("core_c", typed.Core) })
+        foreach (var (name, text) in new[] { ("dry_bulb_c", typed.DryBulb), ("wet_bulb_c", typed.WetBulb), ("core_c", typed.Core), ("pressure_pa", typed.Pressure) })
         {
             if (!string.IsNullOrWhiteSpace(text))
                 entered[name] = text;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Boardwright.Drying;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.State;
@@ -30,6 +31,15 @@ public sealed record ChargeSheet
     /// <summary>The way back after a stop; null while it dries.</summary>
     public ChargeRestart? Restart { get; init; }
 
+    /// <summary>May it come out; null under vacuum or without samples.</summary>
+    public ChargeVerdict? Verdict { get; init; }
+
+    /// <summary>The samples' losses against what is safe for each.</summary>
+    public required IReadOnlyList<SampleSafety> Safety { get; init; }
+
+    /// <summary>What may hold it up, in the order to test it; empty for a charge that is out.</summary>
+    public required IReadOnlyList<StallCheck> Checks { get; init; }
+
     /// <summary>Whether its heat treatment is proven.</summary>
     public required Traced Treatment { get; init; }
 
@@ -51,6 +61,7 @@ public sealed record ChargeSheet
         var rows = SampleRow.Of(charge, now);
         var stall = ChargeStall.Of(state, charge);
         var drying = (run as Outcome<ChargeRun>.Done)?.Value;
+        var safety = SampleSafety.Of(state, charge, rows);
         return new ChargeSheet
         {
             Charge = charge,
@@ -62,10 +73,13 @@ public sealed record ChargeSheet
             Samples = rows,
             Stall = stall,
             Restart = ChargeRestart.Of(state, charge, now),
+            Verdict = ChargeVerdict.Of(state, charge, drying, now),
+            Safety = safety,
+            Checks = ChargeStall.Checks(charge, drying, stall),
             Treatment = ChargeFigures.Treatment(charge, state.Today),
-            Caution = CautionFor(state, charge, drying, stall),
-            Next = NextFor(state, charge, drying),
-            Minds = [.. MindsOf(charge)],
+            Caution = CautionFor(state, charge, safety, stall),
+            Next = NextFor(state, charge, drying, ChargeVerdict.Of(state, charge, drying, now)),
+            Minds = [.. StackRedry.IsRedry(state, charge) ? [RedryMind] : Array.Empty<string>(), .. MindsOf(charge)],
         };
     }
 
@@ -77,16 +91,17 @@ public sealed record ChargeSheet
         return string.Create(CultureInfo.InvariantCulture, $"{woods}: {charge.FootageIn.Count:#,0} bf in on {DayWords.Of(charge.LoadedAt.Day(), state.Today)}{end}, {charge.Target.Percent:0.#} % wanted.");
     }
 
-    private static (string First, string Words)? CautionFor(YardState state, Charge charge, ChargeRun? run, ChargeStall? stall) =>
+    private static (string First, string Words)? CautionFor(YardState state, Charge charge, IReadOnlyList<SampleSafety> safety, ChargeStall? stall) =>
         !charge.IsRunning ? null
-        : run is { SafeRateGuards: true, Fastest: { DailyLossPct: { } loss } fastest, Safe: Outcome<Drying.SafeRate>.Done(var safe) } && loss > safe.DailyLossPercent
-            ? ("Drying too fast.", string.Create(CultureInfo.InvariantCulture, $"Sample {fastest.Sample.Name} lost {loss:0.0} % a day; {safe.DailyLossPercent:0.0} % is safe for this wood while it is green. Hold the step, raise the wet bulb, look for checks now."))
+        : ChargeRun.FrozenBy(charge) is { } frozen ? ("Leave the setting.", $"{Capital(frozen)}; nothing is known of the air until it is wet and read again.")
+        : safety.Where(one => one is { TooFast: true, Row.Sample.Retired: false }).MaxBy(one => one.Times) is { } fast
+            ? ("Drying too fast.", string.Create(CultureInfo.InvariantCulture, $"Sample {fast.Row.Sample.Name} lost {fast.Row.DailyLossPct:0.0} % a day; {fast.SafeWords} % is safe for {fast.Species.CommonName} this thick while it is green. Hold the step, raise the wet bulb, look for checks now: at this rate it is in danger for {fast.HoursInDanger:0} h more."))
         : stall is not null && stall.To >= (charge.Settings.LastOrDefault()?.At ?? DateTime.MinValue) ? ("It stands still.", stall.Says)
         : state.Kilns[charge.Kiln].Installed.Type == Book.Facts.KilnType.RadioFrequencyVacuum
             ? ("The vessel is a confined space.", "Radio frequency off, locked out and earthed, pressure equalized, a second person outside. No metal with the wood. The kiln maker’s instructions and the local rules decide.")
         : ("Never alone in a hot kiln.", "Doors secured open, fans locked out, wet bulb below 90 °F before work inside. The kiln maker’s instructions and the local rules decide.");
 
-    private static StackNext NextFor(YardState state, Charge charge, ChargeRun? run)
+    private static StackNext NextFor(YardState state, Charge charge, ChargeRun? run, ChargeVerdict? verdict)
     {
         if (!charge.IsRunning)
             return new("Pack it.", "It is out and dry.", "Packs", "/tally");
@@ -94,10 +109,13 @@ public sealed record ChargeSheet
         var days = charge.SoundSamples.Any() ? state.Today.DayNumber - charge.SoundSamples.Max(sample => sample.Weighings[^1].At).Day().DayNumber : int.MaxValue;
         return run switch
         {
+            { Frozen: { } why } => new("Wet or change the wick, leave the setting as it is.", $"{Capital(why)}. {WouldBe(state, run)}", "Read both bulbs", $"/charges/{charge.Tag}/air"),
             { Set: null } => new($"Set {ChargeFigures.Bulbs(run.Next.DryBulb, run.Next.WetBulb)} °F.", $"{run.Schedule.Code} for wood at {Text(run.Controlling.Percent)} %; no setting is on record yet.", "Write the setting", $"/charges/{charge.Tag}/set"),
             { BySamples: false } => new("Cut the samples.", "Nothing tells how it dries; the readings before loading stand in.", "Write a sample", $"/charges/{charge.Tag}/sample"),
             { Next: { IsDue: true, Kind: ChangeKind.NextStep or ChangeKind.Equalize } change } => new($"Set {ChargeFigures.Bulbs(change.DryBulb, change.WetBulb)} °F.", $"{Capital(change.Calls)} is at {Text(change.At.Percent)} %.", "Write the setting", $"/charges/{charge.Tag}/set"),
-            not null when charge.SampleMean <= charge.Target && charge.Wettest!.Moisture <= charge.Target => new("Test for stress, then unload.", "Driest and wettest are at the moisture wanted.", "Unload it", $"/charges/{charge.Tag}/unload"),
+            not null when verdict is { Step: PullStep.Pull } => new("Unload it.", verdict.Says, "Unload it", $"/charges/{charge.Tag}/unload"),
+            not null when verdict is { Step: PullStep.Test } => new(verdict.Do, verdict.Says, "Write the stress test", $"/charges/{charge.Tag}/stress"),
+            not null when verdict is { Step: PullStep.Condition } && charge.StressTests.Count > 0 => new(verdict.Do, verdict.Says, "Write the setting", $"/charges/{charge.Tag}/set"),
             not null when days >= 1 => new($"Weigh the {charge.SoundSamples.Count()} samples.", $"They were weighed {(days == 1 ? "yesterday" : $"{days} days ago")}.", "Write the weights", $"/charges/{charge.Tag}/weigh"),
             not null => new(
                 $"Leave it at {ChargeFigures.Bulbs(run.Set!.DryBulb, run.Set.WetBulb)} °F, weigh again tomorrow.",
@@ -106,6 +124,13 @@ public sealed record ChargeSheet
             _ => new("Read the gauge and write it down.", "No samples can be weighed inside.", "Write the air", $"/charges/{charge.Tag}/air"),
         };
     }
+
+    // What would have been done had the bulbs been sound, so that nobody wonders.
+    private static string WouldBe(YardState state, ChargeRun run) => run.Next.IsDue
+        ? $"With a sound wick it would be: set {ChargeFigures.Bulbs(run.Next.DryBulb, run.Next.WetBulb)} °F, {run.Next.Calls} is at {Text(run.Next.At.Percent)} %."
+        : $"With a sound wick: leave it, {ChargeFigures.Bulbs(run.Next.DryBulb, run.Next.WetBulb)} °F comes when {run.Next.Calls} is at {Text(run.Next.At.Percent)} %{(run.Next.DueAt is { } due ? $", about {DayWords.Of(due.Day(), state.Today)}" : "")}.";
+
+    private const string RedryMind = "A redry: this wood was dry before. 18 to 24 h in the first step, no spray while it warms up; oak that checks easily is opened by it.";
 
     private static IEnumerable<string> MindsOf(Charge charge)
     {

@@ -19,6 +19,9 @@ public sealed record ChargeStall(KilnStall Stall, DateTime From, DateTime To, Se
     private const int HoursAround = 36;
     private const int DaysAfter = 5;
 
+    /// <summary>The meter reading it rests on; null where samples were weighed.</summary>
+    public MoistureReading? ByMeter { get; init; }
+
     /// <summary>What it is, in a sentence.</summary>
     public string Says => Stall.Cause switch
     {
@@ -58,6 +61,26 @@ public sealed record ChargeStall(KilnStall Stall, DateTime From, DateTime To, Se
         return null;
     }
 
+    /// <summary>What may hold a charge up, by all that was read of it; empty for one that is out or of which nothing is known.</summary>
+    public static IReadOnlyList<StallCheck> Checks(Charge charge, ChargeRun? run, ChargeStall? stall)
+    {
+        ArgumentNullException.ThrowIfNull(charge);
+        if (stall is null && run is null)
+            return [];
+
+        var set = stall?.Set ?? run?.Set;
+        var found = stall is not null ? stall.Found : charge.Gauges.LastOrDefault(gauge => gauge is { DryBulb: not null, WetBulb: not null } && gauge.At >= (set?.At ?? DateTime.MinValue));
+        var sound = found is { WickInDoubt: false };
+        return StallCheck.Of(new(stall?.Stall.Wood ?? run!.Mean, charge.Target, set is null ? null : ChargeRun.EmcOf(set.DryBulb, set.WetBulb))
+        {
+            EmcFound = sound ? ChargeRun.EmcOf(found!.DryBulb!.Value, found.WetBulb!.Value) : null,
+            DryBulbs = set is not null && found?.DryBulb is { } dry ? (set.DryBulb, dry) : null,
+            WickDry = found is { WickInDoubt: true },
+            MeterIn = stall?.ByMeter?.Wood,
+            SpeciesUnknown = stall?.ByMeter is { SpeciesUnknown: true },
+        });
+    }
+
     private static ChargeStall? Diagnosed(Charge charge, List<(DateTime At, MoistureContent Moisture, MoistureReading? Meter)> stretch)
     {
         var (from, to) = (stretch[0].At, stretch[^1].At);
@@ -74,7 +97,7 @@ public sealed record ChargeStall(KilnStall Stall, DateTime From, DateTime To, Se
         if (found is not null && emcFound is { } emc)
             figures.Add(Air("Air as found", found.DryBulb!.Value, found.WetBulb!.Value, emc, $"{found.At.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}{(found.Note is null ? "" : $": {found.Note}")}"));
         var after = charge.Gauges.Where(gauge => gauge != found && gauge.At > to && gauge.At < to.AddDays(DaysAfter) && gauge.Note is not null).Select(gauge => (gauge.At, gauge.Note!));
-        return new(stall, from, to, set, found, figures, [.. after]);
+        return new(stall, from, to, set, found, figures, [.. after]) { ByMeter = stretch[^1].Meter };
     }
 
     private static Traced Wood(List<(DateTime At, MoistureContent Moisture, MoistureReading? Meter)> stretch, MoistureContent wood)

@@ -19,9 +19,9 @@ public static class WeekQuestions
     public static IReadOnlyList<WeekQuestion> All { get; } =
     [
         new(1, "Can I promise this order for that date?", "/promises/{Tag}", Order, "plan", "the order, its wood and its day; the morning sheet says what may fall short, with spare wood, and what cannot be dried in time", "early, likely and late days stand where a plan was made"),
-        new(2, "Is this charge dry? May I pull it?", "/charges/{Tag}", Charge, "moisture sample", "driest, wettest and mean of the samples against the target; when to equalise", "a stress test is asked for, not judged"),
-        new(3, "Is it drying too fast; am I ruining it?", "/charges/{Tag}", Charge, "dry rate", "weights, loss a day and the setting; the safe figure by wood and thickness from its source", null),
-        new(4, "One boiler is out: what slips?", "/boiler", _ => "/boiler", "heat kiln", "heat by day from the forecast, what the shop takes, what is left, the first short day", "money of each way out is not compared"),
+        new(2, "Is this charge dry? May I pull it?", "/charges/{Tag}", Charge, "moisture sample", "yes or no with driest, wettest and mean against the target, boards still wet and where, hours to equalize or condition, the stress test written and judged, and how many boards to read for the lot", null),
+        new(3, "Is it drying too fast; am I ruining it?", "/charges/{Tag}", Charge, "dry rate", "loss a day of each sample against the safe figure of its own wood and thickness with its source, where checks can still form, and for how many hours it is in danger", null),
+        new(4, "One boiler is out: what slips?", "/boiler", _ => "/boiler", "heat kiln", "heat by day from the forecast, what the shop takes, what is left, the short days; shop cooler, slower, hold, postpone and electric compared in days and money with the orders each makes late; what to shut first and the hours until a charge is in danger", null),
         new(5, "What goes in the kiln next?", "/season", _ => "/season", "plan", "running and planned charges; the sheet names the stacks to stage and their load", null),
         new(6, "Will this pour run hot, or stay soft? Can we demould Saturday?", "/pours/{Tag}", Pour, "cast cure", "peak, gel and demould of centre and thin edge under the shop's own temperatures, by model and apart from it by the label; margins in kelvins and millimetres", "one depth through the middle: a narrow river stays cooler than this"),
         new(7, "Do I believe this meter?", "/stacks/{Tag}", Stack, "moisture meter", "as read and corrected, the reason, how far it may be off, and when an oven section is due", "no species correction is published for hackberry and silver maple"),
@@ -32,12 +32,12 @@ public static class WeekQuestions
         new(12, "How thick must I saw?", "/logs/{Tag}", Log, "saw target", "the setting of the house for its thickness; by command the green target from the dressed size, shrinkage, planing and the mill's own variation", "the target from the dressed size is on no page"),
         new(13, "How do I open this log?", "/logs/{Tag}", Log, "log saw", "pattern, boards and blade heights with their value, and how near it is to its ceiling; metal first", null),
         new(14, "When is this stack ready for the kiln?", "/stacks/{Tag}", Stack, "dry air", "a band of days from weather and readings, and whether it gains where it lies", null),
-        new(15, "Moisture will not go down: why?", "/charges/{Tag}", StalledCharge, "kiln schedule", "the air set and the air found, what each holds wood at, the corrected reading, and the cause with what to do", "causes that leave no reading in the book are not named"),
-        new(16, "May these share a charge?", "/season", _ => "/season", "kiln schedule", "the schedules of both; the plan never mixes what the sharing rules forbid", "no page takes two stacks and answers yes or no"),
+        new(15, "Moisture will not go down: why?", "/charges/{Tag}", StalledCharge, "kiln schedule", "the air set and the air found, what each holds wood at, the corrected reading, and ten causes in the order to test them, each with its test and what the readings say of it", null),
+        new(16, "May these share a charge?", "/charges/share", Sharing, "kiln schedule", "yes or no with the rule that decides and its setting, the mildest members' schedule, days alone and together, what mixing costs and one load saves, and what is given up", null),
         new(17, "How much must I dry to net the order?", "/promises/{Tag}", Order, "wood shrink", "net after shrinkage and falldown, low, likely and high, against what is sold", "chance of being short is shown as a band, not as a share"),
         new(18, "What did this cost; what do I charge?", "/history/{Tag}", History, "log history", "cost by step from the house's own rates, along the way of the wood", null),
         new(19, "Power cut, door open, frozen wick: now what?", "/charges/{Tag}", Charge, "dry rate", "the danger by wood and moisture, the way back step by step with heat before spray, the gap as a gap, the clock stopped and the days moved by it", null),
-        new(20, "Is it bug-free; can I prove it?", "/charges/{Tag}", TreatedCharge, "kiln treat", "coldest core and how long it was held, with the run sheet", "nothing is claimed where the book has no treatment"),
+        new(20, "Is it bug-free; can I prove it?", "/charges/proof/{Tag}", TreatedCharge, "kiln treat", "proven, partly, not, or tag lost, for any log, stack, charge, pack, table or load from its way through the yard, years later too: coldest core and how long it was held, who wrote it, every form of the wood with its entry, and what may have happened since", "nothing is claimed where the book has no treatment"),
         new(21, "How much resin, hold-down and part B?", "/pours", _ => "/pours", "cast mix", "litres with a low and a high, both parts by mass, stock and what is short, hold-down of each piece", null),
         new(22, "Edges soft, bubbles, sinking: can it be saved?", "/pours/{Tag}", SoftPour, "cast cure", "the ratio as weighed, how far each place had set, the likeliest cause, its test, warm or scrape", "bubbles and sinking are written down, not explained"),
         new(23, "What will it weigh; will it lift, fit the trailer?", "/stacks/{Tag}", Stack, "wood weight", "mass at today's moisture", "trips and tie-downs: look them up in your local rules"),
@@ -49,9 +49,11 @@ public static class WeekQuestions
 
     private static string Charge(YardState state) => state.Charges.Values.FirstOrDefault(charge => charge.IsRunning && charge.SoundSamples.Any()) is { } charge ? $"/charges/{charge.Tag}" : "/charges";
 
+    private static string Sharing(YardState state) => state.PlannedCharges.Values.Where(planned => planned.Stacks.Count > 1).OrderBy(planned => planned.InOn).FirstOrDefault() is { } planned ? $"/charges/share?stacks={string.Join(',', planned.Stacks)}" : "/charges/share";
+
     private static string StalledCharge(YardState state) => state.Charges.Values.FirstOrDefault(charge => charge.Settings.Count > 0 && charge.Gauges.Count > 0 && !charge.SoundSamples.Any()) is { } charge ? $"/charges/{charge.Tag}" : Charge(state);
 
-    private static string TreatedCharge(YardState state) => state.Charges.Values.LastOrDefault(charge => charge.Treatments.Count > 0) is { } charge ? $"/charges/{charge.Tag}" : Charge(state);
+    private static string TreatedCharge(YardState state) => state.Charges.Values.LastOrDefault(charge => charge.Treatments.Count > 0) is { } charge ? $"/charges/proof/{charge.Tag}" : Charge(state);
 
     private static string ClaimCharge(YardState state) => state.Charges.Values.LastOrDefault(charge => charge.Out.Count > 0) is { } charge ? $"/history/{charge.Stacks[0]}" : "/find";
 

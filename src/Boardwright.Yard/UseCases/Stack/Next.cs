@@ -1,4 +1,5 @@
 using System.Globalization;
+using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.State;
 
@@ -20,6 +21,13 @@ public sealed record StackNext(string Do, string Why, string Key, string Path)
             return new($"See charge {stack.Charge}.", "It is in the kiln; its samples tell how it dries.", "The charge", $"/charges/{stack.Charge}");
         if (stack.Stage == StackStage.Gone)
             return new("Nothing is left of it.", "Its history stays in the book.", "All stacks", "/stacks");
+        if (stack.Stage == StackStage.KilnDried && StackRedry.Of(state, stack.Tag) is Outcome<StackRedry>.Done({ Regained: true } redry))
+        {
+            return redry.ByReading
+                ? new("Redry it before it is packed.", string.Create(CultureInfo.InvariantCulture, $"Read {redry.Reading.Mean!.Value.Percent:0.0} %, {redry.Target.Percent:0.#} is wanted: two steps bring it back."), "Redry, two steps", $"/charges/redry/{stack.Tag}")
+                : new("Read it before it is packed.", string.Create(CultureInfo.InvariantCulture, $"In an unheated store {redry.Now.Percent:0.0} % is likely by now, {redry.Target.Percent:0.#} is wanted."), "Has it regained?", $"/charges/redry/{stack.Tag}");
+        }
+
         if (stack.Stage is StackStage.KilnDried or StackStage.Dressed)
             return new("Pack it.", "It is dry. In an unheated building it gains.", "Packs", "/tally");
         if (stack.Moisture is not { Mean: not null } reading)

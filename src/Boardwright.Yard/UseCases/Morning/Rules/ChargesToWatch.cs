@@ -22,11 +22,13 @@ internal static class ChargesToWatch
         var last = DateOnly.FromDateTime(charge.SoundSamples.Max(sample => sample.Weighings[^1].At));
         var due = last.AddDays(UsualDays(charge)) <= state.Today;
         var next = due ? null : Change(state, charge);
-        var (act, why, key, form) = due
-            ? ($"Weigh the {charge.SoundSamples.Count()} samples of {charge.Tag}, then see the setting.", $"Last weighed {last:ddd d MMM}; {SettingWords(charge)}.", $"Weigh {charge.Tag}", "weigh")
-            : next is { } change
-                ? ($"Set {charge.Kiln} to {change.Bulbs} °F.", $"{change.Why}; {SettingWords(charge)}.", $"Set {charge.Kiln}", "set")
-                : ($"Make the round of {charge.Kiln}: bulbs, fans, doors.", $"Samples were weighed {(last == state.Today ? "this morning" : $"on {last:ddd d MMM}")}, next on {last.AddDays(UsualDays(charge)):ddd d MMM}; {SettingWords(charge)}.", "Write the air", "air");
+        var (act, why, key, form) = (ChargeRun.FrozenBy(charge), due, next) switch
+        {
+            ({ } frozen, _, _) => ($"Wet or change the wick of {charge.Kiln}, then read both bulbs; leave the setting.", $"{char.ToUpperInvariant(frozen[0])}{frozen[1..]}; {SettingWords(charge)}.{(due ? " The samples are due too." : "")}", "Write the air", "air"),
+            (_, true, _) => ($"Weigh the {charge.SoundSamples.Count()} samples of {charge.Tag}, then see the setting.", $"Last weighed {last:ddd d MMM}; {SettingWords(charge)}.", $"Weigh {charge.Tag}", "weigh"),
+            (_, _, { } change) => ($"Set {charge.Kiln} to {change.Bulbs} °F.", $"{change.Why}; {SettingWords(charge)}.", $"Set {charge.Kiln}", "set"),
+            _ => ($"Make the round of {charge.Kiln}: bulbs, fans, doors.", $"Samples were weighed {(last == state.Today ? "this morning" : $"on {last:ddd d MMM}")}, next on {last.AddDays(UsualDays(charge)):ddd d MMM}; {SettingWords(charge)}.", "Write the air", "air"),
+        };
         return new(Rounds(state) ?? charge.Kiln, act, why, Wettest(charge), stake, Duties.Kilns, $"/charges/{charge.Tag}/{form}", key) { Charge = charge.Tag, Caution = LostWood(charge) };
     }
 
@@ -55,7 +57,7 @@ internal static class ChargesToWatch
     private static (string Bulbs, string Why)? Change(YardState state, Charge charge)
     {
         var weighed = charge.SoundSamples.Max(sample => sample.Weighings[^1].At);
-        if (charge.Settings.Count == 0 || charge.Settings[^1].At >= weighed || ChargeRun.Of(state, charge, weighed) is not Outcome<ChargeRun>.Done(var run))
+        if (ChargeRun.FrozenBy(charge) is not null || charge.Settings.Count == 0 || charge.Settings[^1].At >= weighed || ChargeRun.Of(state, charge, weighed) is not Outcome<ChargeRun>.Done(var run))
             return null;
         if (run.Next.IsDue)
             return (ChargeFigures.Bulbs(run.Next.DryBulb, run.Next.WetBulb), $"{ChargeFigures.ChangeWords(run.Next)}: {run.Next.Calls} is there");
