@@ -120,7 +120,7 @@ public sealed class ChargeVerdictTests
     public void Loss_is_judged_board_by_board_by_its_own_wood_and_thickness()
     {
         var book = DemonstrationBook.Open();
-        Done(ChargeLoad.Write(book, new("T-1", "K2", ["S-23", "S-22"], "7", "Pell"), PostedKey.None));
+        Done(book.Write("Pell", new ChargeLoaded("T-1", "K2", ["S-23", "S-22"], 7.0)));
         var loaded = book.Now;
         foreach (var (name, stack) in new[] { ("1", "S-23"), ("2", "S-22") })
         {

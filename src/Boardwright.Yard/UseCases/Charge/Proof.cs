@@ -52,7 +52,7 @@ public sealed record HeatProof(string Tag, HeatStanding Standing, double Share, 
         // In its last form; a charge and a load are all of their parts.
         var last = self.GroupBy(step => step.Tag).Select(group => group.Last()).ToList();
         var keys = way.Back(last.Select(step => step.Key)).Keys.ToHashSet(StringComparer.Ordinal);
-        var steps = keys.Select(key => way.Steps[key]).OrderBy(step => step.At).ThenBy(step => step.Entry).ToList();
+        var steps = keys.Select(key => way.Steps[key]).OrderBy(step => step.Form).ThenBy(step => step.At).ThenBy(step => step.Entry).ToList();
         var known = new Dictionary<string, double>(StringComparer.Ordinal);
         var footage = last.Sum(step => Math.Max(step.Bf, 1e-9));
         var share = last.Sum(step => Math.Max(step.Bf, 1e-9) * ShareOf(state, way, step.Key, known)) / footage;
@@ -70,7 +70,8 @@ public sealed record HeatProof(string Tag, HeatStanding Standing, double Share, 
         var step = way.Steps[key];
         if (step is { Form: WoodForm.InKiln or WoodForm.FromKiln, Charge: { } charge } && state.Charges[charge].Treatments.Any(HeatTreatmentRule.IsMet))
             return known[key] = 1.0;
-        var into = way.Into(key).ToList();
+        // Nothing came out of what was not there yet: a pack tallied before the kiln is not treated by it.
+        var into = way.Into(key).Where(flow => way.Steps[flow.From].At <= step.At).ToList();
         var all = into.Sum(flow => flow.Bf);
         return known[key] = all > 0.0 ? into.Sum(flow => flow.Bf * ShareOf(state, way, flow.From, known)) / all : 0.0;
     }

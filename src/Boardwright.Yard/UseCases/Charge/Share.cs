@@ -91,6 +91,8 @@ public sealed record ChargeShare
 
     private static IEnumerable<SharingRule> RulesFor(YardState state, PlanFigures figures, IReadOnlyList<Stack> stacks, bool ownersAgree)
     {
+        var inKiln = stacks.Where(stack => stack.Stage == StackStage.InKiln || !stack.IsHere).Select(stack => stack.Tag).ToList();
+        yield return new("Here", inKiln.Count == 0 ? "all wait in the yard" : $"{string.Join(", ", inKiln)} is in a kiln or gone", "stacks that wait", inKiln.Count == 0);
         var never = stacks.Where(stack => stack.NeverKiln).Select(stack => stack.Tag).ToList();
         yield return new("Never kiln", never.Count == 0 ? "none is kept out" : $"{string.Join(", ", never)} must never see a kiln", "no stack marked never kiln", never.Count == 0);
         var unproven = stacks.Where(stack => !stack.Proven).Select(stack => stack.Tag).ToList();
@@ -104,8 +106,6 @@ public sealed record ChargeShare
         yield return new("Moisture", unread.Count > 0 ? $"{string.Join(", ", unread)} was never read" : Words($"wettest {gap:0.0} points over the driest"), Words($"read, and at most {figures.MoistureGapMostPercent:0.0} points apart (setting share_charge_moisture_gap)"), unread.Count == 0 && gap <= figures.MoistureGapMostPercent + 1e-9);
         var owners = stacks.Select(stack => stack.Owner).Distinct().ToList();
         yield return new("Owners", owners.Count == 1 ? $"all of {owners[0]}" : string.Join(", ", owners), owners.Count > 1 && ownersAgree ? "they agree, as ticked; packs stay apart" : "one owner, or owners who agree (setting customers_share_charges); packs stay apart", owners.Count == 1 || ownersAgree || figures.CustomersShareCharges);
-        var inKiln = stacks.Where(stack => stack.Stage == StackStage.InKiln || !stack.IsHere).Select(stack => stack.Tag).ToList();
-        yield return new("Here", inKiln.Count == 0 ? "all wait in the yard" : $"{string.Join(", ", inKiln)} is in a kiln or gone", "stacks that wait", inKiln.Count == 0);
         var fits = Fitting(state, stacks).Select(kiln => kiln.Name).ToList();
         yield return new("Room", fits.Count > 0 ? $"fits {string.Join(", ", fits)}" : Words($"{Room(stacks):#,0} bf as 4/4, longest piece {stacks.Max(stack => stack.LongestPiece?.Feet ?? 0.0):0.#} ft"), "an air kiln that takes their room and length", fits.Count > 0);
     }

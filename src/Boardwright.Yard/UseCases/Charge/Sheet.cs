@@ -62,6 +62,7 @@ public sealed record ChargeSheet
         var stall = ChargeStall.Of(state, charge);
         var drying = (run as Outcome<ChargeRun>.Done)?.Value;
         var safety = SampleSafety.Of(state, charge, rows);
+        var verdict = ChargeVerdict.Of(state, charge, drying, now);
         return new ChargeSheet
         {
             Charge = charge,
@@ -73,12 +74,12 @@ public sealed record ChargeSheet
             Samples = rows,
             Stall = stall,
             Restart = ChargeRestart.Of(state, charge, now),
-            Verdict = ChargeVerdict.Of(state, charge, drying, now),
+            Verdict = verdict,
             Safety = safety,
             Checks = ChargeStall.Checks(charge, drying, stall),
             Treatment = ChargeFigures.Treatment(charge, state.Today),
             Caution = CautionFor(state, charge, safety, stall),
-            Next = NextFor(state, charge, drying, ChargeVerdict.Of(state, charge, drying, now)),
+            Next = NextFor(state, charge, drying, verdict),
             Minds = [.. StackRedry.IsRedry(state, charge) ? [RedryMind] : Array.Empty<string>(), .. MindsOf(charge)],
         };
     }

@@ -138,7 +138,7 @@ public sealed record ChargeVerdict(PullStep Step, string Says, string Do, IReadO
     private static string? RandomWords(YardState state, Charge charge)
     {
         var read = charge.StacksInside.SelectMany(tag => state.Stacks[tag].Readings.Select(reading => (Tag: tag, Reading: reading)))
-            .Where(one => one.Reading is { Mean: not null, SdPct: not null, Boards: > 1 } && one.Reading.At > charge.LoadedAt).MaxBy(one => one.Reading.At);
+            .Where(one => one.Reading is { Mean: not null, SdPct: not null, Boards: > 1 } && one.Reading.At > charge.LoadedAt).OrderByDescending(one => one.Reading.At).FirstOrDefault();
         if (read.Tag is null)
             return null;
         var (reading, spread) = (read.Reading, read.Reading.SdPct!.Value);
