@@ -15,6 +15,8 @@ public sealed class ReadTests
     [InlineData("28.6mm", 28.6)]
     [InlineData("8ft", 2438.4)]
     [InlineData("8ft6in", 2590.8)]
+    [InlineData("12ft2in", 3708.4)]
+    [InlineData("8ft3in", 2514.6)]
     [InlineData("8 ft 6 in", 2590.8)]
     [InlineData("8' 6\"", 2590.8)]
     [InlineData("2.44m", 2440.0)]

@@ -54,8 +54,8 @@ internal sealed record UnitTable(string Kind, string Example, FrozenDictionary<s
 
     public Refusal Refuse(string what, string given) => new(what, given, $"{Kind} with its unit, such as {Example}");
 
-    // A unit runs to the next digit, except that a digit may close it (m3, ft3) or follow a slash (kg/m3).
-    private static int UnitLength(ReadOnlySpan<char> text)
+    // A unit runs to the next digit, except that a 2 or 3 may close one that is known (m3, ft3, kg/m3): in 12ft2in it begins the inches.
+    private int UnitLength(ReadOnlySpan<char> text)
     {
         var index = 0;
         while (index < text.Length && !char.IsAsciiDigit(text[index]) && text[index] is not (' ' or '-' or '+'))
@@ -66,7 +66,7 @@ internal sealed record UnitTable(string Kind, string Example, FrozenDictionary<s
         if (index < text.Length && text[index] is '3' or '2' && index > 0 && text[index - 1] is 'm' or 't' or 'n')
         {
             var next = index + 1;
-            if (next == text.Length || !char.IsAsciiDigit(text[next]) && text[next] is not '.')
+            if ((next == text.Length || !char.IsAsciiDigit(text[next]) && text[next] is not '.') && Units.ContainsKey(text[..next].ToString().ToLowerInvariant()))
             {
                 return next;
             }
