@@ -15,24 +15,19 @@ public static class CommandLine
             return Invocation.Read(two, words[2..], host).Then(two.Run);
         }
 
-        if (words.Length > 1 && NotYet.Why($"{words[0]} {words[1]}") is { } later)
-        {
-            return new Outcome<object>.NoAnswer(later);
-        }
-
         if (words.Length > 0 && CommandCatalogue.Find(words[0]) is { } one)
         {
             return Invocation.Read(one, words[1..], host).Then(one.Run);
         }
 
-        return words.Length > 0 && NotYet.Why(words[0]) is { } why ? new Outcome<object>.NoAnswer(why) : Unknown(words);
+        return Unknown(words);
     }
 
     /// <summary>Words that are no command, with the nearest one first.</summary>
     public static Refusal Unknown(ReadOnlySpan<string> words)
     {
         var noun = words.Length > 0 ? words[0] : "";
-        List<string> all = [.. CommandCatalogue.All.Select(command => command.Words), .. NotYet.Words, .. Apart];
+        List<string> all = [.. CommandCatalogue.All.Select(command => command.Words), .. Apart];
         var ofNoun = all.Where(known => known.StartsWith(noun + " ", StringComparison.Ordinal)).ToList();
         var given = string.Join(' ', words[..Math.Min(2, words.Length)].ToArray().TakeWhile(word => !word.StartsWith("--", StringComparison.Ordinal)));
         var accepted = ofNoun.Count > 0 ? ofNoun : [.. all.Select(known => known.Split(' ')[0]).Distinct()];

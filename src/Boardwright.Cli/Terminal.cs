@@ -71,11 +71,6 @@ public sealed class Terminal(TextReader input, TextWriter output, TextWriter err
             return Show(() => Help.Command(two, output));
         }
 
-        if (NotYet.Why(string.Join(' ', words.Take(2))) is { } later)
-        {
-            return Show(() => output.WriteLine($"boardwright {later}"));
-        }
-
         var ofNoun = CommandCatalogue.All.Where(command => command.Noun == words[0]).ToList();
         return ofNoun switch
         {

@@ -28,8 +28,6 @@ internal static class CommandPage
                 Write(text, command);
         }
 
-        if (NotYet.All.Count > 0)
-            text.Append("\n## Not built yet\n\nThese answer with exit 3 and say so: ").AppendJoin(", ", NotYet.All.Select(words => $"`{words}`")).Append(".\n");
         return text.ToString();
     }
 

@@ -115,6 +115,16 @@ public static class SampleDrawings
         [new(430, [135, 168, 177, 160, 129], true, "1"), new(300, [84, 101, 97, 90, 78], false, "2")])
     { ResinWords = "6.39 L" };
 
+    public static BoardFacesDrawing Board { get; } = new("A board", "northern red oak", 146, 8.25,
+    [
+        new("Face a", [new("1", 34, 2.5, 2, 1.5, true), new("2", 108, 7.5, 38, .75)], []),
+        new("Face b: decides", [new("3", 34, 2.25, 2.5, 2, true)], [new("A", 0, 0, 34, 8.25), new("B", 36.5, 0, 109.5, 8.25)]),
+    ]);
+
+    public static SizeChartDrawing Sizes { get; } = new("northern red oak, 4/4",
+        [.. new[] { 1.128, 1.131, 1.119, 1.14, 1.125, 1.122, 1.136, 1.117, 1.129, 1.196, 1.133, 1.127 }.Select((mean, index) => ($"{index + 1}", mean, mean > 1.18))], 1.1336, 1.079, 1.188)
+    { Target = 1.0625 };
+
     private static IEnumerable<LogPiece> Level() =>
         Enumerable.Range(0, 6).SelectMany(index =>
         {

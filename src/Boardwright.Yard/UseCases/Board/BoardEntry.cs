@@ -1,0 +1,61 @@
+using Boardwright.Quantities;
+using Boardwright.Quantities.Reading;
+using Boardwright.Sawing;
+using Boardwright.Wood;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>One defect as typed: a bare figure is in inches.</summary>
+public sealed record DefectEntry(string? Face, string? Kind, string? FromEnd, string? FromEdge, string? Along, string? Across)
+{
+    /// <summary>Nothing was written in the line.</summary>
+    public bool IsBlank => new[] { FromEnd, FromEdge, Along, Across }.All(string.IsNullOrWhiteSpace);
+}
+
+/// <summary>A board as typed by hand: a bare width is in inches, a bare length in feet.</summary>
+public sealed record BoardEntry(string? Species, string? Thickness, string? Width, string? Length, bool KilnDried, IReadOnlyList<DefectEntry> Defects)
+{
+    private const int CutsShown = 3;
+
+    /// <summary>Names of the two faces.</summary>
+    public static IReadOnlyList<string> FaceNames { get; } = ["a", "b"];
+
+    /// <summary>The grade of the board, every wrong field at once.</summary>
+    public Outcome<Judged> Judge()
+    {
+        var refusals = new List<Refusal>();
+        var thickness = Take(refusals, Read.NominalThickness("Thickness", Thickness ?? ""));
+        var width = Take(refusals, Read.Length("Width", With(Width, "in")));
+        var length = Take(refusals, Read.Length("Length", With(Length, "ft")));
+        var faces = FaceNames.Select(name => new BoardFace(name, [.. Defects.Select((line, index) => (line, index)).Where(pair => !pair.line.IsBlank && (pair.line.Face ?? "a") == name)
+            .Select(pair => Defect($"Defect {pair.index + 1}", pair.line, refusals)).OfType<BoardDefect>()])).ToList();
+        return refusals.Count > 0
+            ? new Outcome<Judged>.Refused(refusals)
+            : BoardGrade.Of(new GradedBoard(thickness, width, length, faces[0], faces[1], KilnDried)).Then(graded => Judged.Of(graded, null, BoardRemaking.UsualKerf, CutsShown));
+    }
+
+    /// <summary>What the standard grades leave out for the species typed.</summary>
+    public string SpeciesRule() => SpeciesRules.Words(SpeciesTable.Find("Species", Species ?? "") is Outcome<Species>.Done(var known) ? known : null);
+
+    private static BoardDefect? Defect(string what, DefectEntry line, List<Refusal> refusals)
+    {
+        var kind = DefectWords.Find(line.Kind);
+        if (kind is null)
+            refusals.Add(new($"{what}, kind", line.Kind ?? "", DefectWords.Accepted));
+        var before = refusals.Count;
+        var (fromEnd, fromEdge) = (Take(refusals, Read.Length($"{what}, from the left end", With(line.FromEnd, "in"))), Take(refusals, Read.Length($"{what}, from the lower edge", With(line.FromEdge, "in"))));
+        var (along, across) = (Take(refusals, Read.Length($"{what}, along", With(line.Along, "in"))), Take(refusals, Read.Length($"{what}, across", With(line.Across, "in"))));
+        return kind is { } known && refusals.Count == before ? new BoardDefect(known, fromEnd, fromEdge, along, across) : null;
+    }
+
+    private static string With(string? text, string unit) => text?.Trim() is { Length: > 0 } given ? char.IsAsciiDigit(given[^1]) ? given + unit : given : "";
+
+    private static T Take<T>(List<Refusal> refusals, Outcome<T> outcome)
+        where T : struct
+    {
+        if (outcome is Outcome<T>.Done(var value))
+            return value;
+        refusals.AddRange(((Outcome<T>.Refused)outcome).Reasons);
+        return default;
+    }
+}

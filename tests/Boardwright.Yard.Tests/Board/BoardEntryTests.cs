@@ -1,0 +1,30 @@
+using Boardwright.Quantities;
+using Boardwright.Yard.UseCases;
+
+namespace Boardwright.Yard.Tests.BoardCommands;
+
+public sealed class BoardEntryTests
+{
+    [Fact]
+    public void Bare_figures_are_inches_and_feet_and_blank_lines_are_left_out()
+    {
+        var entry = new BoardEntry("northern red oak", "4/4", "8-1/4", "12ft2in", false, [new("a", "knot", "34", "2.5", "2", "1.5"), new("b", "knot", "", null, " ", null)]);
+
+        var graded = Assert.IsType<Outcome<Judged>.Done>(entry.Judge()).Value.Graded;
+
+        Assert.Equal((8.25, 146.0), (Math.Round(graded.Board.Width.Inches, 9), Math.Round(graded.Board.Length.Inches, 9)));
+        Assert.Equal((1, 0), (graded.Board.First.Defects.Count, graded.Board.Second.Defects.Count));
+        Assert.Equal(2.0, graded.Board.First.Defects[0].Length.Inches, 1e-9);
+        Assert.Contains("rules of its own", entry.SpeciesRule(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_wrong_field_is_named_at_once()
+    {
+        var entry = new BoardEntry(null, "4/4", "wide", "", false, [new("a", "dent", "1", "1", "1", "x")]);
+
+        var reasons = Assert.IsType<Outcome<Judged>.Refused>(entry.Judge()).Reasons;
+
+        Assert.Equal(["Width", "Length", "Defect 1, kind", "Defect 1, across"], reasons.Select(reason => reason.What));
+    }
+}
