@@ -16,7 +16,7 @@ internal static class SawingBench
         OneLog();
         Plain();
         Growth(picture);
-        FaceSteps(Math.Min(40, valued));
+        FaceSteps(Math.Min(20, valued));
         Value(valued);
         ManyLogs(logs);
     }

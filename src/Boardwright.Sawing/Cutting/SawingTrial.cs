@@ -6,7 +6,7 @@ namespace Boardwright.Sawing;
 internal static class SawingTrial
 {
     /// <summary>Wood between faces, in the first lie; infinite where it still has bark.</summary>
-    private sealed record Piece(double X0, double X1, double Y0, double Y1)
+    internal sealed record Piece(double X0, double X1, double Y0, double Y1)
     {
         public bool Holds(PlanCheck.Box box, double slack) => box.X0 >= X0 - slack && box.X1 <= X1 + slack && box.Y0 >= Y0 - slack && box.Y1 <= Y1 + slack;
 
@@ -15,9 +15,18 @@ internal static class SawingTrial
 
     public static IEnumerable<string> Faults(SawingRules rules, CuttingPlan plan, IReadOnlyList<PlanCheck.Box> boxes)
     {
-        var kerf = rules.Kerf.Millimetres;
-        var pieces = new List<Piece> { new(double.NegativeInfinity, double.PositiveInfinity, double.NegativeInfinity, double.PositiveInfinity) };
         var faults = new List<string>();
+        var (pieces, _) = Carried(rules, plan, boxes, faults);
+        faults.AddRange(boxes.Where(box => !IsFree(pieces, plan.Boards[box.Number - 1], box, rules.Kerf.Millimetres)).Select(box => $"board {box.Number} is not cut free at its thickness"));
+        return faults;
+    }
+
+    /// <summary>What the cuts leave, and what they turn to dust.</summary>
+    public static (List<Piece> Pieces, List<Piece> Kerfs) Carried(SawingRules rules, CuttingPlan plan, IReadOnlyList<PlanCheck.Box> boxes, List<string>? faults = null)
+    {
+        faults ??= [];
+        var (kerf, kerfs) = (rules.Kerf.Millimetres, new List<Piece>());
+        var pieces = new List<Piece> { new(double.NegativeInfinity, double.PositiveInfinity, double.NegativeInfinity, double.PositiveInfinity) };
         foreach (var opening in plan.Openings)
         {
             var turn = (((int)Math.Round((opening.Turn.Degrees - plan.Rotation.Degrees) / 90.0) % 4) + 4) % 4;
@@ -27,12 +36,11 @@ internal static class SawingTrial
                 if (cut.Height.Millimetres > height - kerf + 1e-6)
                     faults.Add(string.Create(CultureInfo.InvariantCulture, $"{opening.Part}: a cut at {cut.Height.Millimetres:0.###} mm after one at {height:0.###} mm"));
                 height = cut.Height.Millimetres;
-                Cut(pieces, boxes, cut.Frees.Concat(Later(plan, opening, cut)), turn, opening.BedMm + height, kerf, faults);
+                Cut(pieces, kerfs, boxes, cut.Frees.Concat(Later(plan, opening, cut)), turn, opening.BedMm + height, kerf, faults);
             }
         }
 
-        faults.AddRange(boxes.Where(box => !IsFree(pieces, plan.Boards[box.Number - 1], box, kerf)).Select(box => $"board {box.Number} is not cut free at its thickness"));
-        return faults;
+        return (pieces, kerfs);
     }
 
     // The piece on the bed is the one that holds the boards this cut frees or that later cuts of the opening free.
@@ -40,7 +48,7 @@ internal static class SawingTrial
         opening.Cuts.SkipWhile(one => one != cut).Concat(plan.Openings.SkipWhile(one => one != opening).Skip(1).Where(one => one.Part.StartsWith(opening.Part, StringComparison.Ordinal)).SelectMany(one => one.Cuts))
             .SelectMany(one => one.Frees);
 
-    private static void Cut(List<Piece> pieces, IReadOnlyList<PlanCheck.Box> boxes, IEnumerable<int> of, int turn, double low, double kerf, List<string> faults)
+    private static void Cut(List<Piece> pieces, List<Piece> kerfs, IReadOnlyList<PlanCheck.Box> boxes, IEnumerable<int> of, int turn, double low, double kerf, List<string> faults)
     {
         var wanted = of.Distinct().Select(number => boxes[number - 1]).ToList();
         foreach (var piece in pieces.Where(piece => wanted.Count == 0 ? pieces.Count == 1 : wanted.Any(piece.Meets)).ToList())
@@ -51,6 +59,7 @@ internal static class SawingTrial
 
             pieces.Remove(piece);
             pieces.AddRange([under, over]);
+            kerfs.Add(turn % 2 == 0 ? piece with { Y0 = Math.Min(under.Y1, over.Y1), Y1 = Math.Max(under.Y0, over.Y0) } : piece with { X0 = Math.Min(under.X1, over.X1), X1 = Math.Max(under.X0, over.X0) });
             faults.AddRange(boxes.Where(box => piece.Holds(box, 1e-6) && !under.Holds(box, 1e-6) && !over.Holds(box, 1e-6)).Select(box => $"a cut goes through board {box.Number}"));
         }
     }

@@ -256,6 +256,20 @@ public class CuttingPlannerTests
             Assert.Empty(PlanCheck.Faults(log, SomeLogs.Rules, SomeLogs.Plan(log, pattern, SomeLogs.Rules with { TurnCount = 4 })));
     }
 
+    [Theory, MemberData(nameof(Logs))]
+    public void Boards_kerf_slabs_and_edgings_are_the_log(string name, LogShape log)
+    {
+        foreach (var pattern in SomeLogs.Patterns)
+        {
+            var plan = SomeLogs.Plan(log, pattern, SomeLogs.Rules with { TurnCount = 4 });
+            var balance = WoodBalance.Of(log, SomeLogs.Rules, plan);
+            var sum = balance.Boards.CubicMetres + balance.Kerf.CubicMetres + balance.Slabs.CubicMetres + balance.Edgings.CubicMetres;
+
+            Assert.InRange(sum / log.Volume.CubicMetres, 1.0 - 1e-6, 1.0 + 1e-6);
+            Assert.True(balance.Kerf.CubicMetres > 0.0 && balance.Slabs.CubicMetres > 0.0 && balance.Edgings.CubicMetres > 0.0, name);
+        }
+    }
+
     [Theory]
     [InlineData(3.2, 3.4, 1, 0)]
     [InlineData(59, 60, 8, 0)]
