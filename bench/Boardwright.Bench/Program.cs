@@ -24,6 +24,26 @@ if (args is ["drying", "step"])
     return;
 }
 
+// drying yard: the forecast of a whole yard by the hour. drying verify STACKS: quality of the forecasts on hidden stacks.
+if (args is ["drying", "yard"])
+{
+    YardBench.Run();
+    return;
+}
+
+// drying refine: the table of the method page.
+if (args is ["drying", "refine"])
+{
+    RefinementBench.Run();
+    return;
+}
+
+if (args is ["drying", "verify", var hidden])
+{
+    VerificationBench.Run(int.Parse(hidden, CultureInfo.InvariantCulture));
+    return;
+}
+
 // yard-plan STACKS KILNS ORDERS SECONDS SEED...: quality of the yard's plan against its bound and two rules of thumb.
 if (args is ["yard-plan", var stacks, var kilns, var orders, var limit, .. var seeds])
 {

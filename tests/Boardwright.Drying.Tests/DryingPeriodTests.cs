@@ -23,6 +23,19 @@ public class DryingPeriodTests
         }
     }
 
+    [Theory]
+    [InlineData(4)]
+    [InlineData(5)]
+    [InlineData(6)]
+    public void Stack_of_the_drying_season_dries_within_the_period_cited_for_it(int month)
+    {
+        var row = PublishedTable.Rows("air-drying").Single(row => row.Quantity == "air_season_days");
+        var (low, high) = Fit.Period(row);
+        var species = Given.Species(row.Text("species"));
+
+        Assert.InRange(Fit.AirDays(species, Climate.Central, new DateOnly(2025, month, 1), DryingCoefficients.For(species).AirM2PerS), low, high);
+    }
+
     [Theory, MemberData(nameof(Kiln))]
     public void Charge_dries_to_6_percent_within_the_printed_period(PublishedRow row)
     {

@@ -7,7 +7,7 @@ namespace Boardwright.Drying;
 /// <param name="P10">One time in ten it is drier.</param>
 /// <param name="P50">As likely drier as wetter.</param>
 /// <param name="P90">One time in ten it is wetter.</param>
-/// <param name="Emc">Equilibrium moisture content of the day's mean air outdoors.</param>
+/// <param name="Emc">What the air outdoors holds wood at: the mean over the hours where they are known, else of the day's mean air.</param>
 public readonly record struct DryingDay(DateOnly Date, MoistureContent P10, MoistureContent P50, MoistureContent P90, MoistureContent Emc);
 
 /// <summary>When a stack will be dry, as a band.</summary>
@@ -35,6 +35,9 @@ public sealed record AirDryingForecast
 
     /// <summary>Fastest loss in one day of the likely curve, percent moisture content.</summary>
     public required double FastestDailyLossPercent { get; init; }
+
+    /// <summary>How fast the stack dries against the usual rate of its wood, as the readings say; what was begun with where there are none.</summary>
+    public required AirRate Rate { get; init; }
 
     /// <summary>What the coefficient was fitted to.</summary>
     public required string Origin { get; init; }

@@ -27,6 +27,12 @@ public sealed record AirDryingInput
     /// <summary>Where the stack stands.</summary>
     public StackPlace Place { get; init; } = StackPlace.Row;
 
+    /// <summary>Seasons of past years that stand for what may come after the days known; null for the usual air with chance departures.</summary>
+    public PastSeasons? PastSeasons { get; init; }
+
+    /// <summary>How fast stacks like this one have dried before, see <see cref="AirRateHistory"/>; null for the usual rate of the wood.</summary>
+    public AirRate? Rate { get; init; }
+
     /// <summary>Later places with the first day in each, in any order; before the first of them the stack stands in <see cref="Place"/>.</summary>
     public IReadOnlyList<StackMove> Moves { get; init; } = [];
 
@@ -41,6 +47,9 @@ public sealed record AirDryingInput
 
     /// <summary>Days looked ahead, 1 to 1500; a stack not dry by then has no ready day.</summary>
     public int HorizonDays { get; init; } = 730;
+
+    /// <summary>Boards of the ensemble, whole sixteens from 16 to 4096: time and the smoothness of the band grow with them.</summary>
+    public int Members { get; init; } = 128;
 
     /// <summary>Seed of the ensemble: the same seed gives the same forecast.</summary>
     public ulong Seed { get; init; } = 1;

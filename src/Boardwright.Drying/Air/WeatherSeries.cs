@@ -4,7 +4,7 @@ using Boardwright.Quantities;
 namespace Boardwright.Drying;
 
 /// <summary>Days of weather without a gap. Days outside it are taken from the same calendar day when the series holds a whole year.</summary>
-/// <remarks>Gaps of up to 31 days are filled between their neighbours and flagged. Accepted: -40 to 50 C, 0 to 100 %, 0 to 60 m/s.</remarks>
+/// <remarks>Gaps of up to 31 days are filled between their neighbours and flagged. Accepted: -40 to 50 C, 0 to 100 %, 0 to 60 m/s, rain from 0. Days of hours: <see cref="HourlyWeather"/>.</remarks>
 public sealed class WeatherSeries
 {
     private const int GapDaysMax = 31;
@@ -25,6 +25,9 @@ public sealed class WeatherSeries
 
     /// <summary>Number of days that were missing and filled.</summary>
     public int InterpolatedDays => days.Count(day => day.Interpolated);
+
+    /// <summary>Number of hours that were missing and filled in days known by their hours.</summary>
+    public int FilledHours => days.Sum(day => day.FilledHours);
 
     /// <summary>Puts days in order and fills gaps.</summary>
     /// <param name="what">The file or field, for refusals.</param>
@@ -99,13 +102,18 @@ public sealed class WeatherSeries
     }
 
     private static Refusal? Problem(string what, DailyWeather day) =>
-        day.MeanCelsius is not (>= -40.0 and <= 50.0) ? Refuse(what, day, "mean temperature", day.MeanCelsius, "-40 to 50 C")
-        : day.HumidityPercent is not (>= 0.0 and <= 100.0) ? Refuse(what, day, "relative humidity", day.HumidityPercent, "0 to 100 %")
-        : day.WindMetresPerSecond is { } wind && wind is not (>= 0.0 and <= 60.0) ? Refuse(what, day, "wind", wind, "0 to 60 m/s")
+        Problem(what, day.Date, new HourlyAir(day.MeanCelsius, day.HumidityPercent, day.WindMetresPerSecond))
+        ?? day.Hours?.Select(hour => Problem(what, day.Date, hour)).FirstOrDefault(problem => problem is not null)
+        ?? (day.RainMillimetres is { } rain && rain is not (>= 0.0 and <= 2000.0) ? Refuse(what, day.Date, "rain", rain, "0 to 2000 mm") : null);
+
+    private static Refusal? Problem(string what, DateOnly date, HourlyAir air) =>
+        air.Celsius is not (>= -40.0 and <= 50.0) ? Refuse(what, date, "temperature", air.Celsius, "-40 to 50 C")
+        : air.HumidityPercent is not (>= 0.0 and <= 100.0) ? Refuse(what, date, "relative humidity", air.HumidityPercent, "0 to 100 %")
+        : air.WindMetresPerSecond is { } wind && wind is not (>= 0.0 and <= 60.0) ? Refuse(what, date, "wind", wind, "0 to 60 m/s")
         : null;
 
-    private static Refusal Refuse(string what, DailyWeather day, string quantity, double value, string accepted) =>
-        new($"{what}, {Iso(day.Date)}, {quantity}", value.ToString("0.###", CultureInfo.InvariantCulture), accepted);
+    private static Refusal Refuse(string what, DateOnly date, string quantity, double value, string accepted) =>
+        new($"{what}, {Iso(date)}, {quantity}", value.ToString("0.###", CultureInfo.InvariantCulture), accepted);
 
     private static string Iso(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

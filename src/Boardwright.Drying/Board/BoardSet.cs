@@ -16,19 +16,23 @@ internal sealed class BoardSet
     private const double SpinUpHumidity = 0.65;
     private const double SpinUpDays = 0.5;
     private const int SpinUpStepsMax = 4000;
-    private const int Cells = 12;
+    private const int UsualCells = 12;
+    private const int UsualPasses = 3;
+    private const double ReferenceSpecificGravity = 0.55;
     private const double SecondsPerDay = 86400.0;
 
     private readonly double[] coefficientM2PerS;
     private readonly double[] halfThicknessM;
     private readonly double[] start;
     private readonly double specificGravity;
+    private readonly double thicknessFactor;
 
-    public BoardSet(Species species, Length thickness, MoistureContent from, double coefficientM2PerS, double coefficientSpread, int members, ulong seed)
+    public BoardSet(Species species, Length thickness, MoistureContent from, double coefficientM2PerS, double coefficientSpread, int members, ulong seed, int cells = UsualCells, int passes = UsualPasses)
     {
         specificGravity = species.BasicSpecificGravity;
-        Boards = new BoardEnsemble(members, Cells, BoardPhysics.Law);
-        this.coefficientM2PerS = Scattered(coefficientM2PerS * Math.Pow(thickness.Inches, CoefficientThicknessPower), coefficientSpread, members, seed, 1);
+        thicknessFactor = Math.Pow(thickness.Inches, CoefficientThicknessPower);
+        Boards = new BoardEnsemble(members, cells, BoardPhysics.Law) { Passes = passes };
+        this.coefficientM2PerS = Scattered(coefficientM2PerS * thicknessFactor, coefficientSpread, members, seed, 1);
         halfThicknessM = Scattered(0.5 * thickness.Metres, ThicknessSpread, members, seed, 2);
         var spread = from.Fraction > DiffusionLaw.FiberSaturationFraction ? GreenSpread : DrySpread;
         start = Scattered(from.Fraction, spread, members, seed, 3);
@@ -56,6 +60,44 @@ internal sealed class BoardSet
         Boards.DiffusionNumber[member] = coefficientM2PerS[member] * diffusionFactor * seconds / (half * half);
         Boards.SurfaceNumber[member] = surfaceM2PerS * surfaceFactor * seconds / half;
         Boards.Equilibrium[member] = equilibriumFraction;
+    }
+
+    /// <summary>Sets the inputs of the next step of all members: the air of each season serves every so many members, each with its own departure.</summary>
+    /// <param name="air">Air in the stack, by season.</param>
+    /// <param name="climate">Departure of each member's air.</param>
+    /// <param name="seconds">Length of the step.</param>
+    public void SetAir(ReadOnlySpan<StackAir> air, StackClimate climate, double seconds)
+    {
+        var diffusion = Boards.DiffusionNumber;
+        var surface = Boards.SurfaceNumber;
+        var equilibrium = Boards.Equilibrium;
+        var perDensity = ReferenceSpecificGravity / specificGravity * seconds;
+        for (var first = 0; first < Members; first += air.Length)
+        {
+            for (var season = 0; season < air.Length; season++)
+            {
+                var m = first + season;
+                var perHalf = 1.0 / halfThicknessM[m];
+                diffusion[m] = coefficientM2PerS[m] * air[season].DiffusionFactor * seconds * perHalf * perHalf;
+                surface[m] = air[season].SurfaceMetresPerSecond * perDensity * perHalf;
+                equilibrium[m] = climate.Equilibrium(m, air[season].EquilibriumFraction);
+            }
+        }
+    }
+
+    /// <summary>How fast the boards dry against a usual coefficient: the median factor and its spread.</summary>
+    public AirRate Rate(double usualM2PerS)
+    {
+        var (sum, squares) = (0.0, 0.0);
+        foreach (var coefficient in coefficientM2PerS)
+        {
+            var log = Math.Log(coefficient / (usualM2PerS * thicknessFactor));
+            sum += log;
+            squares += log * log;
+        }
+
+        var mean = sum / Members;
+        return new AirRate(Math.Exp(mean), Math.Sqrt(Math.Max(squares / Members - mean * mean, 0.0)));
     }
 
     public double SurfaceFactor(double celsius) => BoardPhysics.SurfaceFactor(celsius, specificGravity);

@@ -40,6 +40,14 @@ internal static class Scatter
         return sum / (2 * reach + 1);
     }
 
+    /// <summary>Value below which a share of what may come lies, between the two members about it: of so many members and one more, that one is as likely in any place.</summary>
+    public static double Quantile(ReadOnlySpan<double> sorted, double share)
+    {
+        var place = Math.Clamp(share * (sorted.Length + 1) - 1.0, 0.0, sorted.Length - 1.0);
+        var (low, high) = (sorted[(int)Math.Floor(place)], sorted[(int)Math.Ceiling(place)]);
+        return double.IsPositiveInfinity(high) ? high : low + (place - Math.Floor(place)) * (high - low);
+    }
+
     /// <summary>Index of a rank among so many sorted values.</summary>
     public static int RankIndex(int count, double rank) => (int)Math.Round(rank * (count - 1), MidpointRounding.AwayFromZero);
 }

@@ -95,7 +95,8 @@ public class AirDryingTests
         var reading = StackReading.Of(May, [.. new[] { 20.0, 22.0, 24.0, 26.0 }.Select(MoistureContent.FromPercent)]);
 
         Assert.Equal(23.0, reading.Mean.Percent, 1e-9);
-        Assert.Equal(Math.Sqrt(20.0 / 3.0 / 4.0 + 1.0), reading.ErrorPercent, 1e-9);
+        Assert.Equal(Math.Sqrt(20.0 / 3.0 / 4.0 + 1.0), reading.TotalErrorPercent, 1e-9);
+        Assert.Equal(Math.Sqrt(0.7), reading.SharedErrorPercent, 1e-9);
     }
 
     [Fact]
@@ -191,8 +192,8 @@ public class AirDryingTests
     [Fact]
     public void Weather_already_observed_is_not_scattered()
     {
-        var early = Done(Maple());
-        var known = Done(Maple() with { WeatherKnownThrough = May.AddDays(60) });
+        var early = Done(Maple() with { Members = 1024 });
+        var known = Done(Maple() with { Members = 1024, WeatherKnownThrough = May.AddDays(60) });
 
         // What remains is the scatter of the boards themselves.
         Assert.True(known.ReadyP90!.Value.DayNumber - known.ReadyP10!.Value.DayNumber <= early.ReadyP90!.Value.DayNumber - early.ReadyP10!.Value.DayNumber);

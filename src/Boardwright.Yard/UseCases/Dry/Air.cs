@@ -20,7 +20,10 @@ public static class DryAir
             Option.Required("from", "MC", "mean moisture content at the start"),
             Option.Required("to", "MC", "moisture content wanted"),
             Option.Required("start", "DATE", "day the stack stands, such as 2026-05-01"),
-            Option.Optional("weather", "FILE", "daily weather with the header date,t_mean_c,rh_mean_pct and perhaps wind_mean_m_s; a whole year serves any day"),
+            Option.Optional("weather", "FILE", "daily weather with the header date,t_mean_c,rh_mean_pct and perhaps wind_mean_m_s, rain_mm; hourly weather with time, t_c or t_f, rh_pct or dew_c; or an EPW file; a whole year serves any day"),
+            Option.Optional("columns", "MAP", "names of an hourly file's own columns, such as time=valid,t_f=tmpf,rh_pct=relh,wind_kn=sknt"),
+            Option.Optional("missing", "MARKS", "what an hourly file writes for a missing value, such as M,-999"),
+            Option.Optional("past", "FILE", "weather of at least five past years in the form of --weather: the same season of each is what may come"),
             Option.Optional("place", "NAME", "weather of a place instead of a file: demonstration, or the place of the book that --data or --yard names"),
             Option.Optional("readings", "FILE", "readings on the stack with the header date,mc_pct, one row a board"),
             Option.Optional("stack", "row|shed|open-row", "covered row (default), shed, or uncovered row"),
@@ -48,6 +51,7 @@ public static class DryAir
         var start = ask.Date("start");
         var stack = ask.Choice("stack", "row", "row", "shed", "open-row");
         var weather = Weather(ask, start);
+        var past = ask.Has("past") ? ask.Take("--past", WeatherFiles.Read("--past", ask.File("past"), ask.TextOrNull("columns"), ask.TextOrNull("missing")).Then(years => PastSeasons.From("--past", years))) : null;
         var readings = ask.Has("readings") ? ask.Take("--readings", DryingFiles.Readings("--readings", ask.File("readings"))) ?? [] : [];
         return ask.Refuses
             ? ask.Refused<Answer>()
@@ -60,6 +64,7 @@ public static class DryAir
                 Start = start,
                 Weather = weather!.Value.Series,
                 WeatherKnownThrough = weather.Value.KnownThrough,
+                PastSeasons = past,
                 HorizonDays = HorizonDays,
                 Readings = readings,
                 Place = stack switch { "shed" => StackPlace.Shed, "open-row" => StackPlace.OpenRow, _ => StackPlace.Row },
@@ -75,7 +80,7 @@ public static class DryAir
         }
 
         if (!ask.Has("place"))
-            return ask.Take("--weather", DryingFiles.Weather("--weather", ask.File("weather"))) is { } series ? (series, null) : null;
+            return ask.Take("--weather", WeatherFiles.Read("--weather", ask.File("weather"), ask.TextOrNull("columns"), ask.TextOrNull("missing"))) is { } series ? (series, null) : null;
 
         return Place(ask) is { } yard && ask.Take("--place", YardWeather.Series(yard, start, start.AddDays(HorizonDays))) is { } days ? (days, YardWeather.ObservedThrough(yard)) : null;
     }

@@ -8,7 +8,7 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>Reads the tables of drying: daily weather, and readings on a stack.</summary>
 public static class DryingFiles
 {
-    /// <summary>Daily weather: date,t_mean_c,rh_mean_pct and, if there, wind_mean_m_s; every bad row is named.</summary>
+    /// <summary>Daily weather: date,t_mean_c,rh_mean_pct and, if there, wind_mean_m_s and rain_mm; every bad row is named.</summary>
     public static Outcome<WeatherSeries> Weather(string what, string text) => CsvTable.Read(what, text, "date", "t_mean_c", "rh_mean_pct").Then(table =>
     {
         var refusals = new List<Refusal>();
@@ -19,7 +19,8 @@ public static class DryingFiles
             var celsius = Keep(row.Number("t_mean_c"), refusals);
             var humidity = Keep(row.Number("rh_mean_pct"), refusals);
             double? wind = row.Text("wind_mean_m_s").Length > 0 ? Keep(row.Number("wind_mean_m_s"), refusals) : null;
-            days.Add(new DailyWeather(date, celsius, humidity, wind));
+            double? rain = row.Text("rain_mm").Length > 0 ? Keep(row.Number("rain_mm"), refusals) : null;
+            days.Add(new DailyWeather(date, celsius, humidity, wind, RainMillimetres: rain));
         }
 
         return refusals.Count > 0 ? new Outcome<WeatherSeries>.Refused(refusals) : WeatherSeries.From(what, days);

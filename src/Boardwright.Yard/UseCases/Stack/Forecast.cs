@@ -30,6 +30,9 @@ public sealed record StackForecast
 
     public required AirDryingInput Input { get; init; }
 
+    /// <summary>Earlier stacks whose readings set the rate it was begun with; empty where the printed rate of the wood was used.</summary>
+    public required IReadOnlyList<AirRateFound> LearnedFrom { get; init; }
+
     public required AirDryingForecast Forecast { get; init; }
 
     /// <summary>From the start to this evening, with every reading known.</summary>
@@ -78,21 +81,12 @@ public sealed record StackForecast
 
     private static Outcome<StackForecast> Run(YardState state, Stack stack, MoistureContent target, string why, WeatherSeries weather)
     {
-        var (place, moves) = Places(state, stack);
-        var input = new AirDryingInput
+        var learned = LearnedRates.Found(state, stack, (earlier, readings) => Earlier(state, earlier, readings));
+        var input = Question(state, stack, target, weather) with
         {
-            Species = stack.Species,
-            Thickness = stack.SawnThickness ?? stack.Thickness.Length,
-            From = GreenWood.Moisture(stack.Species),
-            To = target,
-            Start = stack.SawnOn,
-            Weather = weather,
-            Place = place,
-            Moves = moves,
             Readings = [.. stack.Readings.Select(ReadingError.For).OfType<StackReading>()],
-            WeatherKnownThrough = YardWeather.ObservedThrough(state),
+            Rate = learned.Count > 0 ? AirRateHistory.For(stack.Species, LearnedRates.FirstPlace(state, stack), learned) : null,
             CurveThrough = state.Today.AddDays(CurveDaysAhead),
-            HorizonDays = Math.Clamp(weather.Last.DayNumber - stack.SawnOn.DayNumber, 1, DaysMax),
         };
         return ForecastCache.Of(input).Then<StackForecast>(forecast =>
         {
@@ -107,11 +101,39 @@ public sealed record StackForecast
                     Target = target,
                     TargetWhy = why,
                     Input = input,
+                    LearnedFrom = learned,
                     Forecast = forecast,
                     Past = [.. known.TakeWhile(day => day.Date <= evening)],
                     Ahead = [.. known.SkipWhile(day => day.Date < evening)],
                 };
         });
+    }
+
+    private static AirDryingInput Question(YardState state, Stack stack, MoistureContent target, WeatherSeries weather)
+    {
+        var (place, moves) = Places(state, stack);
+        return new AirDryingInput
+        {
+            Species = stack.Species,
+            Thickness = stack.SawnThickness ?? stack.Thickness.Length,
+            From = GreenWood.Moisture(stack.Species),
+            To = target,
+            Start = stack.SawnOn,
+            Weather = weather,
+            Place = place,
+            Moves = moves,
+            WeatherKnownThrough = YardWeather.ObservedThrough(state),
+            HorizonDays = Math.Clamp(weather.Last.DayNumber - stack.SawnOn.DayNumber, 1, DaysMax),
+        };
+    }
+
+    // An earlier stack as far as its readings go: what it showed of its rate.
+    private static AirDryingInput? Earlier(YardState state, Stack stack, IReadOnlyList<StackReading> readings)
+    {
+        var last = readings.Max(reading => reading.Date);
+        return YardWeather.Series(state, stack.SawnOn, last) is Outcome<WeatherSeries>.Done(var weather) && last > stack.SawnOn
+            ? Question(state, stack, MoistureContent.FromPercent(UsualTargetPercent), weather) with { Readings = readings, HorizonDays = Math.Min(last.DayNumber - stack.SawnOn.DayNumber + 1, DaysMax) }
+            : null;
     }
 
     // What the order of a never-kiln stack takes at most, else the house's figure for air-dried wood.

@@ -18,7 +18,7 @@ public static class ReadingError
     {
         ArgumentNullException.ThrowIfNull(reading);
         return reading is { Mean: { } mean } && reading.Meter is not { Usable: false }
-            ? StackReading.Of(reading.At.Day(), mean, reading.SdPct ?? 0.0, reading.Boards ?? 1, Points(reading, mean.Percent) / StandardErrorsInBand)
+            ? ReadingErrorModel.Of(Kind(reading.Method)).Reading(reading.At.Day(), mean, reading.SdPct ?? 0.0, reading.Boards ?? 1, Points(reading, mean.Percent) / StandardErrorsInBand)
             : null;
     }
 
@@ -34,4 +34,12 @@ public static class ReadingError
             _ => EstimateShare * meanPercent,
         };
     }
+
+    private static ReadingKind Kind(MoistureMethod method) => method switch
+    {
+        MoistureMethod.OvenSections => ReadingKind.OvenSection,
+        MoistureMethod.SampleBoards => ReadingKind.SampleBoard,
+        MoistureMethod.Estimate => ReadingKind.Estimate,
+        _ => ReadingKind.PinMeter,
+    };
 }
