@@ -42,11 +42,38 @@ public sealed class PackWriteTests
     [Fact]
     public void A_press_sent_twice_writes_one_board()
     {
-        var id = Guid.CreateVersion7();
-        PackWrite.Board(book, New, new("7", "0", "in", "8", "ft"), id);
-        PackWrite.Board(book, New, new("7", "0", "in", "8", "ft"), id);
+        var key = new PostedKey(Guid.CreateVersion7().ToString(), null);
+        PackWrite.Board(book, New, new("7", "0", "in", "8", "ft"), key);
+        PackWrite.Board(book, New, new("7", "0", "in", "8", "ft"), key);
 
         Assert.Single(book.State.Packs["P-121"].Tallies[0].Boards);
+    }
+
+    [Fact]
+    public void Boards_pressed_without_signal_are_written_once_in_order_and_the_tally_has_its_own_time()
+    {
+        var keys = Enumerable.Range(0, 5).Select(_ => Guid.CreateVersion7().ToString()).ToList();
+        Action[] sent =
+        [
+            () => PackWrite.Board(book, New, new("7", "0.25", "in", "8", "ft"), new(keys[0], "5400")),
+            () => PackWrite.Board(book, New, new("5", "0.5", "in", "10", "ft"), new(keys[1], "5390")),
+            () => PackWrite.TakeBack(book, "P-121", "Tam", new(keys[2], "5380")),
+            () => PackWrite.Board(book, New, new("6", "0", "in", "12", "ft"), new(keys[3], "5370")),
+            () => PackWrite.Close(book, "P-121", "Tam", new(keys[4], "5360")),
+        ];
+
+        // Each twice: the first answer may be lost on the way.
+        foreach (var press in sent)
+        {
+            press();
+            press();
+        }
+
+        var tally = Assert.Single(book.State.Packs["P-121"].Tallies);
+        Assert.Equal([(7.25, 8.0), (6.0, 12.0)], tally.Boards.Select(board => (board.WidthIn, board.LengthFt)));
+        Assert.False(tally.Open);
+        Assert.Equal(book.Now.AddSeconds(-5400.0), tally.At);
+        Assert.Equal(keys, book.State.Entries.TakeLast(5).Select(entry => entry.Id.ToString()));
     }
 
     [Fact]

@@ -1,11 +1,12 @@
 // @ts-check
 // Without signal a form is kept on this phone and sent when the signal is back. Its entry has an identity of its own, so the book
 // writes it once however often it arrives; it tells how long it waited, not what this phone's clock says. Without this file forms post as usual.
+// Forms of one row (the boards of a tally) are sent in the order they were pressed: one that waits makes the next ones wait, one that is refused stops its row.
 const shelf = "boardwright-waiting";
 const leaves = "boardwright-leaves";
 const probe = "/_content/Boardwright.Web/mark.svg";
 
-/** @typedef {{ action: string, fields: [string, string][], words: string, at: number, refused?: string }} Kept */
+/** @typedef {{ action: string, fields: [string, string][], words: string, at: number, row?: string, refused?: string }} Kept */
 
 /** @returns {Kept[]} */
 const kept = () => JSON.parse(localStorage.getItem(shelf) ?? "[]");
@@ -15,6 +16,12 @@ function keep(all) {
   localStorage.setItem(shelf, JSON.stringify(all));
   show();
 }
+
+/** @param {Kept} one @param {Kept} other */
+const isSame = (one, other) => one.at === other.at && one.action === other.action && entryOf(one) === entryOf(other);
+
+/** @param {Kept} one */
+const entryOf = (one) => one.fields.find(([name]) => name === "_entry")?.[1];
 
 /** How many wait, in the head of every page; each by name on the write page. */
 function show() {
@@ -27,16 +34,18 @@ function show() {
   }
 
   const list = /** @type {HTMLElement | null} */ (document.querySelector("[data-waiting-list]"));
-  list?.replaceChildren(...all.map(row));
+  list?.replaceChildren(...all.map(line));
   if (list) {
     list.hidden = all.length === 0;
   }
+
+  document.dispatchEvent(new CustomEvent("boardwright-waiting", { detail: { all, sending } }));
 }
 
 /** @param {Kept} one */
-function row(one) {
-  const line = document.createElement("p");
-  line.append(`${one.words}, ${new Date(one.at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" })}. ${one.refused ? `Not taken: ${one.refused} ` : ""}`);
+function line(one) {
+  const words = document.createElement("p");
+  words.append(`${one.words}, ${new Date(one.at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" })}. ${one.refused ? `Not taken: ${one.refused} ` : ""}`);
   if (one.refused) {
     const again = document.createElement("a");
     again.href = one.action;
@@ -45,17 +54,20 @@ function row(one) {
     drop.type = "button";
     drop.className = "key alt";
     drop.textContent = "Throw this one away";
-    drop.addEventListener("click", () => keep(kept().filter((other) => other.at !== one.at || other.action !== one.action)));
-    line.append(again, " ", drop);
+    drop.addEventListener("click", () => { throwAway(one); sendAll(); });
+    words.append(again, " ", drop);
   }
 
-  return line;
+  return words;
 }
 
-/** True when the yard's machine answers; a phone that believes in its signal may still be behind a shed. */
-async function isReached() {
+/** @param {Kept} one */
+const throwAway = (one) => keep(kept().filter((other) => !isSame(one, other)));
+
+/** True when the yard's machine answers; a phone that believes in its signal may still be behind a shed. @param {number} most milliseconds to wait */
+async function isReached(most) {
   try {
-    return navigator.onLine && (await fetch(probe, { cache: "no-store", signal: AbortSignal.timeout(4000) })).ok;
+    return navigator.onLine && (await fetch(probe, { cache: "no-store", signal: AbortSignal.timeout(most) })).ok;
   } catch {
     return false;
   }
@@ -78,29 +90,52 @@ async function send(one) {
 
 let sending = false;
 
+/** The first that may go now: not refused, and nothing of its row refused before it. */
+function next() {
+  const stopped = new Set(kept().filter((one) => one.refused && one.row).map((one) => one.row));
+  return kept().find((one) => !one.refused && !(one.row && stopped.has(one.row)));
+}
+
 async function sendAll() {
-  if (sending || kept().every((one) => one.refused) || !(await isReached())) {
+  if (sending || next() === undefined || !(await isReached(4000)) || sending) {
     return;
   }
 
   sending = true;
+  /** @type {Set<string>} */
+  const rows = new Set();
   try {
-    for (const one of kept().filter((other) => !other.refused)) {
-      const wrong = await send(one);
-      const others = kept().filter((other) => other.at !== one.at || other.action !== one.action);
-      keep(wrong === null ? others : [...others, { ...one, refused: wrong }]);
+    for (let one = next(); one !== undefined; one = next()) {
+      show();
+      const sent = one;
+      const wrong = await send(sent);
+      keep(wrong === null ? kept().filter((other) => !isSame(sent, other)) : kept().map((other) => (isSame(sent, other) ? { ...other, refused: wrong } : other)));
+      if (sent.row) {
+        rows.add(sent.row);
+      }
     }
   } catch {
     // No signal after all: they wait on.
   } finally {
     sending = false;
+    show();
+    if (rows.size > 0) {
+      document.dispatchEvent(new CustomEvent("boardwright-sent", { detail: { rows: [...rows] } }));
+    }
   }
 }
 
 /** @param {HTMLFormElement} form @param {HTMLElement | null} submitter */
 function shelve(form, submitter) {
   const fields = /** @type {[string, string][]} */ ([...new FormData(form, submitter)].map(([name, value]) => [name, String(value)]));
-  keep([...kept(), { action: location.pathname, fields, words: form.dataset.keeps ?? "an entry", at: Date.now() }]);
+  const row = form.dataset.row;
+  const words = form.dataset.words ?? form.dataset.keeps ?? "an entry";
+  keep([...kept(), { action: row ? location.pathname + location.search : location.pathname, fields, words: row ? `${words}, ${row}` : words, at: Date.now(), row }]);
+  if (row) {
+    form.dispatchEvent(new CustomEvent("boardwright-kept", { bubbles: true }));
+    return;
+  }
+
   const said = document.createElement("p");
   said.setAttribute("role", "status");
   said.className = "kept";
@@ -115,15 +150,28 @@ document.addEventListener("submit", async (event) => {
   }
 
   event.preventDefault();
+  if (form.dataset.busy !== undefined) {
+    return;
+  }
+
+  form.dataset.busy = "";
   const submitter = /** @type {HTMLElement | null} */ (event.submitter);
-  if (await isReached()) {
+  const row = form.dataset.row;
+  const waits = row !== undefined && kept().some((one) => one.row === row);
+  if (!waits && (await isReached(row ? 1500 : 4000))) {
     form.dataset.reached = "";
     form.requestSubmit(/** @type {HTMLButtonElement | null} */ (submitter));
   } else {
     shelve(form, submitter);
   }
+
+  delete form.dataset.busy;
+  if (waits) {
+    sendAll();
+  }
 });
 
+document.addEventListener("boardwright-drop", (event) => throwAway(/** @type {CustomEvent<Kept>} */ (event).detail));
 addEventListener("online", () => { show(); sendAll(); });
 addEventListener("offline", show);
 show();

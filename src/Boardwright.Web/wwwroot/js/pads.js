@@ -18,6 +18,78 @@ for (const form of /** @type {NodeListOf<HTMLFormElement>} */ (document.querySel
   showWidth(form);
 }
 
+/** @typedef {{ fields: [string, string][], words: string, at: number, row?: string, refused?: string }} Waiting */
+
+/** @param {HTMLFormElement} form What a length key writes, before it is pressed: "7¾ in × 10 ft". @param {HTMLElement | null} key */
+function boardWords(form, key) {
+  const typed = (/** @type {string} */ name) => /** @type {HTMLInputElement | null} */ (form.querySelector(`input[name="${name}"]`))?.value.trim() ?? "";
+  const width = typed("other_width") || form.querySelector("[data-width-shown]")?.textContent || "?";
+  const length = (key instanceof HTMLButtonElement && key.value) || typed("other_length") || "?";
+  return `${width} ${typed("width_unit")} × ${length} ${typed("length_unit")}`;
+}
+
+/** An identity for the next press; a page served over plain http has no randomUUID. */
+function newEntry() {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  bytes[6] = (bytes[6] & 0x0f) | 0x40;
+  bytes[8] = (bytes[8] & 0x3f) | 0x80;
+  const hex = [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("");
+  return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join("-");
+}
+
+/** What of this tally waits on the phone: the next board's number, how many wait, and the last press with its undo. @param {HTMLFormElement} form @param {Waiting[]} all @param {boolean} sending */
+function showRow(form, all, sending) {
+  const mine = all.filter((one) => one.row === form.dataset.row);
+  const back = mine.filter((one) => one.words.startsWith("taking back")).length;
+  const boards = mine.filter((one) => one.words.startsWith("board")).length;
+  const last = mine.at(-1);
+  const [number, waiting, box] = [form.querySelector("[data-board]"), form.querySelector("[data-waiting-boards]"), /** @type {HTMLElement | null} */ (document.querySelector("[data-waiting-last]"))];
+  if (number && waiting && box) {
+    number.textContent = String(Number(form.dataset.boards) + boards - back + 1);
+    waiting.textContent = mine.length > 0 ? `, ${mine.length} waiting` : "";
+    box.hidden = last === undefined;
+    const [words, undo] = [box.querySelector("p"), box.querySelector("button")];
+    if (last && words && undo) {
+      words.textContent = `Last: ${last.words.replace(`, ${last.row}`, "")}. ${last.refused ? `Not taken: ${last.refused}` : "Waiting on this phone."}`;
+      undo.disabled = sending;
+      undo.onclick = () => document.dispatchEvent(new CustomEvent("boardwright-drop", { detail: last }));
+    }
+  }
+
+  // The book's own last line would take back another board than the last pressed one.
+  for (const line of /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll("form.undo[data-row]"))) {
+    line.hidden = mine.length > 0;
+  }
+}
+
+for (const form of /** @type {NodeListOf<HTMLFormElement>} */ (document.querySelectorAll("form[data-tally][data-row]"))) {
+  form.addEventListener("submit", (event) => { form.dataset.words = `board ${boardWords(form, /** @type {SubmitEvent} */ (event).submitter)}`; }, { capture: true });
+  document.addEventListener("boardwright-waiting", (event) => {
+    const { all, sending } = /** @type {CustomEvent<{ all: Waiting[], sending: boolean }>} */ (event).detail;
+    showRow(form, all, sending);
+  });
+  document.addEventListener("boardwright-kept", (event) => {
+    const sent = /** @type {HTMLFormElement} */ (event.target);
+    const entry = /** @type {HTMLInputElement | null} */ (sent.querySelector('input[name="_entry"]'));
+    if (entry) {
+      entry.value = newEntry();
+    }
+
+    if (sent === form) {
+      form.reset();
+      showWidth(form);
+    }
+  });
+
+  // Sent: the book's own numbers again, unless somebody is in the middle of a board.
+  document.addEventListener("boardwright-sent", (event) => {
+    const { rows } = /** @type {CustomEvent<{ rows: string[] }>} */ (event).detail;
+    if (rows.includes(form.dataset.row ?? "") && form.querySelector('input[name="width"]:checked') === null) {
+      location.replace(location.href);
+    }
+  });
+}
+
 /** @param {HTMLInputElement} field Asks at once when a figure is out of trend; the server decides. */
 function askTrend(field) {
   const value = Number(field.value.replace(",", ""));

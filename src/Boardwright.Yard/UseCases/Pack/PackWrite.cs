@@ -22,30 +22,28 @@ public static class PackWrite
     /// <param name="book">The book.</param>
     /// <param name="what">Pack, stack, person.</param>
     /// <param name="pressed">The board.</param>
-    /// <param name="id">Identity of the press: sent twice it is written once.</param>
-    public static Outcome<IReadOnlyList<Entry>> Board(YardBook book, TallyOf what, BoardPressed pressed, Guid? id = null)
+    /// <param name="key">Of the press: sent twice it is written once, however long it waited on a phone; null for none.</param>
+    public static Outcome<IReadOnlyList<Entry>> Board(YardBook book, TallyOf what, BoardPressed pressed, PostedKey? key = null)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(what);
-        if (id is { } known && book.State.Entries.FirstOrDefault(entry => entry.Id == known) is { } kept)
-            return new List<Entry> { kept };
-        return Read(book.State, pressed).Then(board => Stack(book.State, what).Then(stack => Next(book, what, stack, board, pressed, id)));
+        return Once(book, key) ?? Read(book.State, pressed).Then(board => Stack(book.State, what).Then(stack => Next(book, what, stack, board, pressed, key ?? PostedKey.None)));
     }
 
     /// <summary>Takes the last board of a person's open tally back.</summary>
-    public static Outcome<IReadOnlyList<Entry>> TakeBack(YardBook book, string pack, string by)
+    public static Outcome<IReadOnlyList<Entry>> TakeBack(YardBook book, string pack, string by, PostedKey? key = null)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return Open(book.State, pack, by).Then(open => open.Fact.Boards.Count == 0
+        return Once(book, key) ?? Open(book.State, pack, by).Then(open => open.Fact.Boards.Count == 0
             ? new Refusal("tally", "no board", "a tally with a board to take back")
-            : Correct(book, open, open.Fact with { Boards = [.. open.Fact.Boards.SkipLast(1)] }, $"board {open.Fact.Boards.Count} taken back"));
+            : Correct(book, open, open.Fact with { Boards = [.. open.Fact.Boards.SkipLast(1)] }, $"board {open.Fact.Boards.Count} taken back", key: key));
     }
 
     /// <summary>Closes a person's tally: from then on it counts.</summary>
-    public static Outcome<IReadOnlyList<Entry>> Close(YardBook book, string pack, string by)
+    public static Outcome<IReadOnlyList<Entry>> Close(YardBook book, string pack, string by, PostedKey? key = null)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return Open(book.State, pack, by).Then(open => Correct(book, open, open.Fact with { Open = false }, $"closed with {open.Fact.Boards.Count} boards"));
+        return Once(book, key) ?? Open(book.State, pack, by).Then(open => Correct(book, open, open.Fact with { Open = false }, $"closed with {open.Fact.Boards.Count} boards", key: key));
     }
 
     /// <summary>Of several tallies, the one that holds.</summary>
@@ -100,12 +98,16 @@ public static class PackWrite
         prefix + (used.Where(tag => tag.StartsWith(prefix, StringComparison.Ordinal)).Select(tag => int.TryParse(tag[prefix.Length..], CultureInfo.InvariantCulture, out var number) ? number : 0).DefaultIfEmpty(0).Max() + 1)
             .ToString("000", CultureInfo.InvariantCulture);
 
+    // The entry a press made before, where it did: its answer was lost on the way and it came again.
+    private static Outcome<IReadOnlyList<Entry>>? Once(YardBook book, PostedKey? key) =>
+        key?.Id is { } id && book.State.Entries.FirstOrDefault(entry => entry.Id == id) is { } kept ? new Outcome<IReadOnlyList<Entry>>.Done([kept]) : null;
+
     private static Outcome<Stack> Stack(YardState state, TallyOf what) =>
         string.IsNullOrWhiteSpace(what.By) ? new Refusal("Who", "", "the name of who counts")
         : state.Stacks.TryGetValue(what.Stack, out var stack) ? stack
         : new Refusal("stack", what.Stack, $"a stack of the book: {NearestNames.Of(what.Stack, [.. state.Stacks.Keys])}");
 
-    private static Outcome<IReadOnlyList<Entry>> Next(YardBook book, TallyOf what, Stack stack, TallyBoard board, BoardPressed pressed, Guid? id)
+    private static Outcome<IReadOnlyList<Entry>> Next(YardBook book, TallyOf what, Stack stack, TallyBoard board, BoardPressed pressed, PostedKey key)
     {
         var open = Open(book.State, what.Pack, what.By) is Outcome<(Entry Entry, PackTallied Fact)>.Done(var found) ? found : default;
         var boards = (open.Fact?.Boards ?? []).Append(board).ToList();
@@ -114,9 +116,9 @@ public static class PackWrite
             return new Refusal("Board", $"{bf:0} bf with this board", $"about the {stack.Footage.Count:0} bf on {stack.Tag}, at most; is the stack's card right?");
         var typed = new Dictionary<string, string>(StringComparer.Ordinal) { [$"board_{boards.Count}"] = $"{Shown(pressed)}" };
         if (open.Fact is { } fact)
-            return Correct(book, open, fact with { Boards = boards }, $"board {boards.Count} added", typed, id);
+            return Correct(book, open, fact with { Boards = boards }, $"board {boards.Count} added", typed, key);
         var first = new PackTallied(what.Pack, what.Stack, stack.Species.CommonName, stack.Thickness.Quarters, bf, boards, McPct: stack.Moisture?.Mean?.Percent, Order: what.Order, Line: what.Line, Open: true);
-        return book.Write([new NewEntry(what.By, first, AsEntered: typed, Id: id)]);
+        return key.Write(book, what.By, first, typed);
     }
 
     private static string Shown(BoardPressed pressed) => $"{pressed.Width}{(pressed.Part is null or "0" ? "" : $" + {pressed.Part}")} {pressed.WidthUnit} x {pressed.Length} {pressed.LengthUnit}";
@@ -129,10 +131,10 @@ public static class PackWrite
             : new Refusal("tally", $"{pack} by {by}", "a tally that this person has open");
 
     private static Outcome<IReadOnlyList<Entry>> Correct(
-        YardBook book, (Entry Entry, PackTallied Fact) open, PackTallied fact, string why, IReadOnlyDictionary<string, string>? typed = null, Guid? id = null)
+        YardBook book, (Entry Entry, PackTallied Fact) open, PackTallied fact, string why, IReadOnlyDictionary<string, string>? typed = null, PostedKey? key = null)
     {
         var stack = book.State.Stacks[fact.Stack];
-        return book.Write([new NewEntry(open.Entry.By, fact with { Bf = Footage(fact.Boards, stack) }, Corrects: open.Entry.Number, Reason: why, AsEntered: typed, Id: id)]);
+        return book.Write([new NewEntry(open.Entry.By, fact with { Bf = Footage(fact.Boards, stack) }, Corrects: open.Entry.Number, Reason: why, AsEntered: typed, Id: key?.Id)]);
     }
 
     // A board no log of this mill could give is asked about; what may have been meant is named.
