@@ -45,7 +45,7 @@ public static class EntryWrite
         ("tag_proven", "An item is known again"), ("species_corrected", "It is another species"), ("stack_counted", "A stack was counted again"), ("stack_taken_from", "Boards were taken from a stack"),
         ("stack_reserved", "A stack is kept for somebody"), ("stack_dressed", "Boards were planed"), ("custom_planed", "Somebody’s own wood was planed"), ("shavings_emptied", "The shavings bin was emptied"),
         ("order_answered", "A customer was answered"), ("order_change_asked", "A customer asks for a change"), ("order_change_settled", "A change is settled"), ("order_withdrawn", "An order is off"),
-        ("customers_joined", "Two names are one customer"),
+        ("complained", "A customer is not content"), ("customers_joined", "Two names are one customer"),
         ("phone_call_taken", "Somebody rang"), ("person_away", "Somebody is away"), ("day_closed", "The yard is closed on a day"), ("note_written", "A remark"),
     ];
 

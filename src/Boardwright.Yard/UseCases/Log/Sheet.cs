@@ -124,7 +124,7 @@ public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList
         if (log.MetalScan is MetalScan.NotScanned or MetalScan.FenceLineNotScanned)
             return ("Scan it.", "It was not scanned when it came in.");
         if (!log.Proven)
-            return ("Settle the species.", "Look at the end grain under a lens beside the two species in question.");
+            return ("Settle the species.", "Look at the end grain under a lens beside the pictures of the woods it may be.");
 
         var wanted = LogCutting.OpenLines(state, log).FirstOrDefault();
         var order = wanted is null ? null : state.Orders.Values.First(one => one.Lines.Any(line => line.Asked == wanted));

@@ -50,6 +50,9 @@ public sealed record PourSheet
     /// <summary>Why it is soft and what to do; null when it is not.</summary>
     public PourSoft? Soft { get; init; }
 
+    /// <summary>Bubbles and sinking that were seen or are asked about, each with its causes.</summary>
+    public IReadOnlyList<PourBlemish> Blemishes { get; init; } = [];
+
     public required string NextDo { get; init; }
 
     public required string NextWhy { get; init; }
@@ -58,13 +61,14 @@ public sealed record PourSheet
     /// <param name="state">The yard.</param>
     /// <param name="tag">The pour's.</param>
     /// <param name="shop">Shop temperatures every six hours as a person expects them; null for the book's own.</param>
-    public static Outcome<PourSheet> Of(YardState state, string tag, string? shop)
+    /// <param name="asked">Bubbles or sinking, asked about before they are written; null for what the record says.</param>
+    public static Outcome<PourSheet> Of(YardState state, string tag, string? shop, string? asked = null)
     {
         ArgumentNullException.ThrowIfNull(state);
         if (!state.Pours.TryGetValue(tag, out var pour))
             return new Refusal("pour", tag, $"a pour of the book: {string.Join(", ", state.Pours.Keys)}");
         return PourShop.For(state, pour, shop).Then(air => PourCure.For(state, pour, air)).Then(cure => PourModel.Volume(pour).Then(volume => PourModel.Mix(state, pour).Then(mix =>
-            PourModel.HeldDown(state, pour).Then<PourSheet>(held => Make(state, pour, cure, volume, mix, held)))));
+            PourModel.HeldDown(state, pour).Then<PourSheet>(held => Make(state, pour, cure, volume, mix, held) with { Blemishes = PourBlemish.Of(pour, cure, asked) }))));
     }
 
     private static PourSheet Make(YardState state, Pour pour, PourCure cure, PourVolume volume, CastingMix mix, IReadOnlyList<(CastingWood Piece, HoldDown Held)> held)

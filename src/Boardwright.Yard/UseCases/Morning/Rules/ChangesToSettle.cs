@@ -26,7 +26,7 @@ internal static class ChangesToSettle
             yield return new(about ?? "Claim", $"Answer {complaint.Fact.Customer} from the record.", complaint.Fact.Text,
                 new("Said on", $"{complaint.At:d MMM}", "", complaint.Fact.CountedBf is { } counted ? $"counted {counted:#,0} bf {complaint.Fact.CountedHow}" : "nothing measured named") { Source = $"entry {complaint.Entry}" },
                 new(50m, 1, "a customer’s good will: a figure for the order of this sheet"), Duties.Office,
-                complaint.Fact.Charge is { } charge ? $"/charges/{charge}" : complaint.Fact.Order is { } order ? $"/promises/{order}" : "/promises", about is null ? "See the promises" : $"Open {about}");
+$"/promises/claims?entry={complaint.Entry}", "Answer it");
         }
     }
 

@@ -4,7 +4,7 @@ using Boardwright.Yard.Book.State;
 
 namespace Boardwright.Yard.UseCases;
 
-/// <summary>Logs by the days left before stain, borers or end checks: what to open next, and how thick.</summary>
+/// <summary>Logs by the days left before stain, borers or end checks, or until an order wants them: what to open next, and how thick.</summary>
 internal static class LogsToOpen
 {
     private const int Shown = 5;
@@ -12,11 +12,18 @@ internal static class LogsToOpen
     private static readonly int[] Quarters = [4, 5, 6, 8, 10, 12];
 
     public static IEnumerable<DayTask> Of(YardState state) =>
-        state.Logs.Values.Where(log => log is { IsSawn: false, Proven: true } && log.MetalScan is MetalScan.Clear or MetalScan.HitsDugOut)
-            .Select(log => (Log: log, Left: DaysLeft(state, log)))
-            .Where(pair => pair.Left is { Days: <= LookDays })
-            .OrderBy(pair => pair.Left!.Value.Days).Take(Shown)
-            .Select(pair => Open(state, pair.Log, pair.Left!.Value));
+        LogTurns.Of(state).Where(one => one.Log is { Proven: true, MetalScan: MetalScan.Clear or MetalScan.HitsDugOut } && one.Days <= LookDays).Take(Shown).Select(one => one.Wanted is { } wanted && one.Days < (one.Left?.Clock.Days ?? int.MaxValue)
+            ? For(state, one.Log, wanted)
+            : Open(state, one.Log, (one.Left!.Value.Clock.Days, YardLog.Words(one.Left.Value.Clock.What), one.Left.Value.Since, one.Left.Value.MeanC)));
+
+    private static DayTask For(YardState state, Log log, LogWanted wanted)
+    {
+        var days = wanted.OpenBy.DayNumber - state.Today.DayNumber;
+        return new(log.Tag, $"Open {log.Tag} {(days <= 0 ? "today" : $"within {days} days")} for {wanted.Order}: {log.Species.CommonName}, {log.PlannedFor ?? "no plan"}.", $"{wanted.Words}. {Thickness(state, log)}",
+            new("Days left", $"{days}", "days", $"to be dry by {wanted.Due:d MMM}") { Source = "due day less the kiln from green, 9 times in 10, and three days of handling", Method = "log-worth", Inputs = [("missing", $"{wanted.MissingBf:#,0} bf"), ("open by", $"{wanted.OpenBy:d MMM yyyy}")] },
+            new(state.Orders[wanted.Order].LatePerDayMoney * 7m, Math.Max(1, days), "a week late of the order"), Duties.Mill, Paths.Log(log.Tag), $"See {log.Tag}")
+        { Log = log.Tag };
+    }
 
     private static DayTask Open(YardState state, Log log, (int Days, string What, int Since, double MeanC) left)
     {
@@ -29,9 +36,6 @@ internal static class LogsToOpen
             new(footage * worth * 0.15m, Math.Max(1, left.Days), $"about a seventh of {footage:#,0} bf at {worth:0.00} green, when it stains or checks: common practice"), Duties.Mill, Paths.Log(log.Tag), $"See {log.Tag}")
         { Log = log.Tag };
     }
-
-    private static (int Days, string What, int Since, double MeanC)? DaysLeft(YardState state, Log log) =>
-        YardLog.DaysLeft(state, log) is var (clock, since, mean) ? (clock.Days, YardLog.Words(clock.What), since, mean) : null;
 
     private static string Thickness(YardState state, Log log)
     {
