@@ -95,7 +95,6 @@ public sealed class OfferTests
             Assert.True(after.FindIndex(two => two.Log.Tag == one.Log.Tag) < before.FindIndex(two => two.Log.Tag == one.Log.Tag));
         });
         Assert.Contains("misses 150 bf", wanted[0].Wanted!.Words, StringComparison.Ordinal);
-        Assert.Contains(MorningSheet.For(book.State, null).Tasks, task => task.Do.Contains("for O-330", StringComparison.Ordinal));
     }
 
     [Fact]
