@@ -46,7 +46,7 @@ public sealed class BatchAnnealTests
 
             Assert.Empty(BatchCheck.Faults(instance, one));
             Assert.True(BatchCost.Of(instance, one) <= BatchCost.Of(instance, start));
-            Assert.Equal(one.Select(batch => (batch.Oven, batch.Start, string.Join(",", batch.Jobs))), two.Select(batch => (batch.Oven, batch.Start, string.Join(",", batch.Jobs))));
+            Assert.Equal(Text(one), Text(two));
         }
     }
 
@@ -88,6 +88,36 @@ public sealed class BatchAnnealTests
     }
 
     [Fact]
+    public void One_worker_with_counted_work_gives_the_same_answer_twice()
+    {
+        var instance = RandomInstance.Of(new RandomSequence(11), 25, 3);
+        BatchAnswer Answer() => Assert.IsType<Outcome<BatchAnswer>.Done>(BatchSolver.Solve(instance, new SolverLimits(600, 1, RepeatableWork: 0.02), TimeProvider.System, cancel: TestContext.Current.CancellationToken)).Value;
+
+        var (one, two) = (Answer(), Answer());
+
+        Assert.Equal((one.Cost, one.Bound), (two.Cost, two.Bound));
+        Assert.Equal(Text(one.Batches), Text(two.Batches));
+    }
+
+    [Fact]
+    public void Two_workers_prove_what_one_proves()
+    {
+        var proven = 0;
+        for (ulong seed = 201; seed <= 212; seed++)
+        {
+            var instance = RandomInstance.Tiny(new RandomSequence(seed));
+            if (BatchSearch.LeastCost(instance) is { } least)
+            {
+                var answer = Assert.IsType<Outcome<BatchAnswer>.Done>(BatchSolver.Solve(instance, new SolverLimits(600, 2, RepeatableWork: 1), TimeProvider.System, cancel: TestContext.Current.CancellationToken)).Value;
+                Assert.Equal((least, least), (answer.Cost, answer.Bound));
+                proven++;
+            }
+        }
+
+        Assert.True(proven > 6, $"{proven}");
+    }
+
+    [Fact]
     public void Search_ended_at_any_moment_leaves_a_sound_schedule()
     {
         var instance = RandomInstance.Of(new RandomSequence(5), 40, 3);
@@ -108,6 +138,8 @@ public sealed class BatchAnnealTests
     }
 
     private static IReadOnlyList<Batch> Improved(BatchInstance instance, IReadOnlyList<Batch> start, ulong seed) => BatchAnneal.Improve(instance, start, seed, Spent(Looks));
+
+    private static string Text(IReadOnlyList<Batch> batches) => string.Join("; ", batches.Select(batch => $"{batch.Oven} {batch.Start} {string.Join(",", batch.Jobs)}"));
 
     private static Func<double> Spent(int looks)
     {

@@ -43,7 +43,7 @@ public static class PlanBatching
         var divisor = Math.Max(1L, instance.Weights.Divisor);
         return new Answer(
             (double)found.Cost / divisor, (double)found.Bound / divisor, found.GapPercent, BatchCheck.Faults(instance, found.Batches).Count == 0,
-            [.. found.Batches.OrderBy(batch => batch.Oven).ThenBy(batch => batch.Start).Select(batch => new BatchLine(batch.Oven + 1, batch.Start, batch.Length, [.. batch.Jobs.Select(job => job + 1)]))],
+            [.. found.Batches.OrderBy(batch => batch.Oven).ThenBy(batch => batch.Start).Select(batch => new BatchLine(batch.Oven + 1, batch.Start, batch.Length, [.. batch.Jobs.Order().Select(job => job + 1)]))],
             found.Proven, found.Batches.Sum(batch => batch.Jobs.Count(job => batch.End > instance.Jobs[job].Due)), found.Cost);
     });
 }
