@@ -28,7 +28,8 @@ public static class BatchSolver
     private const double RelaxationShare = 0.5; // of what is left, where the exact model comes behind it
     private const double RelaxationShareAlone = 0.8;
     private const double LooksEachWork = 2000.0; // one unit of the solver's deterministic time is about a second
-    private const string Linear = ",linearization_level:2,add_lp_constraints_lazily:false,cp_model_probing_level:0"; // all in the linear part from the start; probing takes seconds and fixes nothing
+    private const string Linear = ",linearization_level:2";
+    private const string AllLinear = Linear + ",add_lp_constraints_lazily:false,cp_model_probing_level:0"; // for the relaxation: all rows at once; probing takes seconds and fixes nothing there
     private static readonly double[] RoundEnds = [0.03, 0.15, 1.0];
 
     /// <summary>The best schedule found, with a bound that holds always.</summary>
@@ -57,7 +58,7 @@ public static class BatchSolver
         ArgumentNullException.ThrowIfNull(limits);
         using var stop = new CancellationTokenSource();
         var record = new BatchRecord(instance, null, stop);
-        var solver = new CpSolver { StringParameters = limits.Parameters(limits.Seconds) + Linear };
+        var solver = new CpSolver { StringParameters = limits.Parameters(limits.Seconds) + AllLinear };
         solver.Solve(Relaxation(instance, startsMost));
         record.Raise(solver.BestObjectiveBound);
         return record.Bound;
@@ -158,7 +159,7 @@ public static class BatchSolver
                 return CpSolverStatus.Unknown;
             }
 
-            var solver = new CpSolver { StringParameters = (limits with { Workers = 1 }).Parameters(seconds) + Linear };
+            var solver = new CpSolver { StringParameters = (limits with { Workers = 1 }).Parameters(seconds) + (exact is null ? AllLinear : Linear) };
             solver.SetBestBoundCallback(record.Raise);
             using var callback = exact is null ? null : new Found(exact, record);
             using var registered = record.Stop.Register(solver.StopSearch);
