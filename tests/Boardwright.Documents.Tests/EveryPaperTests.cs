@@ -3,6 +3,7 @@ using Boardwright.Documents.Kilns;
 using Boardwright.Documents.Logs;
 using Boardwright.Documents.Packs;
 using Boardwright.Documents.Setting;
+using Boardwright.Documents.Weeks;
 using Boardwright.Testing;
 
 namespace Boardwright.Documents.Tests;
@@ -27,6 +28,8 @@ public class EveryPaperTests
         ["kiln run sheet, long names and many samples"] = () => KilnRunSheet.Render(KilnExamples.Long),
         ["cutting sheet, quartersawn"] = () => CuttingSheet.Render(LogExamples.Quartered),
         ["cutting sheet, metal"] = () => CuttingSheet.Render(LogExamples.Metal, Paper.Letter),
+        ["week sheet"] = () => WeekSheet.Render(WeekExamples.Week),
+        ["week sheet, long names and a full week"] = () => WeekSheet.Render(WeekExamples.Full, Paper.Letter),
         ["cutting sheet, long names"] = () => CuttingSheet.Render(LogExamples.Long),
     };
 

@@ -65,6 +65,7 @@ public static class BoardwrightPages
         app.MapStaticAssets();
         app.MapCommands();
         app.MapPapers(app.Services.GetRequiredService<YardBook>());
+        app.MapSeason(app.Services.GetRequiredService<YardBook>(), app.Services.GetRequiredService<PlanDesk>(), TimeProvider.System);
         app.MapRazorComponents<App>();
     }
 }

@@ -1,0 +1,35 @@
+using System.Globalization;
+using Boardwright.Documents.Setting;
+
+namespace Boardwright.Documents.Weeks;
+
+/// <summary>The week on one sheet for the wall: loading, unloading, promises and pours by day, with a box to tick.</summary>
+public static class WeekSheet
+{
+    private const int Days = 7;
+
+    private static readonly Column[] Columns =
+    [
+        new("Day", 22, Align.Left, Bold: true), new("Hour", 12), new("What", 34, Align.Left, Bold: true), new("Which", 84, Align.Left), new("Done, by", 26, Pencil: true),
+    ];
+
+    /// <param name="paper">A4 or letter. Default A4.</param>
+    public static byte[] Render(WeekSheetContent content, Paper? paper = null)
+    {
+        ArgumentNullException.ThrowIfNull(content);
+        var head = new FormHead("Week sheet", $"{Print.ShortDay(content.Monday)} to {Print.ShortDay(content.Monday.AddDays(Days - 1))}", content.Yard, $"plan of {Print.Moment(content.Made)}");
+        using var form = new Form(paper ?? Paper.A4, $"Week sheet {content.Monday:yyyy-MM-dd}", content.Made, head);
+        new Table(Columns) { RowMm = 9.0 }.Draw(form, [.. Enumerable.Range(0, Days).SelectMany(day => Rows(content, content.Monday.AddDays(day)))]);
+        form.Paragraph("Unloading: only when the samples say that the charge is done; the plan's hour is the likely one.");
+        return form.Finish();
+    }
+
+    private static IEnumerable<Row> Rows(WeekSheetContent content, DateOnly day)
+    {
+        var lines = content.Lines.Where(line => line.Day == day).OrderBy(line => line.At ?? TimeOnly.MinValue).ThenBy(line => line.What, StringComparer.Ordinal).ToList();
+        var name = day.ToString("ddd d MMM", CultureInfo.InvariantCulture);
+        return lines.Count == 0
+            ? [Row.Of(name, "", "", "", "")]
+            : lines.Select((line, index) => Row.Of(index == 0 ? name : "", line.At?.ToString("HH:mm", CultureInfo.InvariantCulture) ?? "", line.What, line.Which, ""));
+    }
+}

@@ -1,0 +1,51 @@
+using System.Globalization;
+using Boardwright.Documents;
+using Boardwright.Documents.Weeks;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.UseCases;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+
+namespace Boardwright.Web.Plans;
+
+/// <summary>The plan for calendars and for the wall: <c>/season/calendar.ics</c>, and <c>/season/week-sheet.pdf?week=2026-11-02</c> with <c>paper</c>.</summary>
+public static class SeasonEndpoints
+{
+    private const string AskAgain = "The plan is being made. Ask again in half a minute.";
+
+    public static void MapSeason(this IEndpointRouteBuilder routes, YardBook book, PlanDesk desk, TimeProvider clock)
+    {
+        ArgumentNullException.ThrowIfNull(routes);
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(desk);
+        ArgumentNullException.ThrowIfNull(clock);
+        routes.MapGet("/season/calendar.ics", (HttpResponse response) => Events(book, desk, response, events =>
+            Results.Text(CalendarText.Of(book.State.Yard?.Name ?? "Boardwright", clock.GetUtcNow().UtcDateTime, events), "text/calendar", System.Text.Encoding.UTF8)));
+        routes.MapGet("/season/week-sheet.pdf", (string? week, string? paper, HttpResponse response) =>
+            Day(week, book.State.Today) is not { } day ? Refused("week", week!, "a day such as 2026-11-02")
+            : Sheet(paper) is not { } sheet ? Refused("paper", paper!, "a4 or letter")
+            : Events(book, desk, response, events => Results.File(WeekSheet.Render(new(book.State.Yard?.Name ?? "Boardwright", Monday(day), book.Now, SeasonEvents.Lines(events)), sheet), "application/pdf", $"week-{Monday(day):yyyy-MM-dd}.pdf")));
+    }
+
+    private static IResult Events(YardBook book, PlanDesk desk, HttpResponse response, Func<IReadOnlyList<CalendarEvent>, IResult> show)
+    {
+        if (desk.Look() is { IsRunning: false, Best: { } made })
+        {
+            return show(SeasonEvents.Of(book.State, SeasonSheet.Of(book.State, made)));
+        }
+
+        response.Headers.RetryAfter = "30";
+        return Results.Text(AskAgain, "text/plain", System.Text.Encoding.UTF8, StatusCodes.Status503ServiceUnavailable);
+    }
+
+    private static DateOnly? Day(string? text, DateOnly today) =>
+        text is null ? today : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+
+    private static Paper? Sheet(string? name) => name is null ? Paper.A4 : Paper.Find(name) is { } found && (found == Paper.A4 || found == Paper.Letter) ? found : null;
+
+    private static DateOnly Monday(DateOnly day) => day.AddDays(-(((int)day.DayOfWeek + 6) % 7));
+
+    private static IResult Refused(string what, string given, string accepted) =>
+        Results.Text($"{what}: got “{given}”, accepted {accepted}", "text/plain", System.Text.Encoding.UTF8, StatusCodes.Status400BadRequest);
+}
