@@ -111,7 +111,8 @@ internal sealed class PlanDraft(CuttingSpace space, SawPattern pattern, double r
             var footage = values.Footage(thickness, width, length);
             yield return new(
                 0, setting.Nominal, setting.Green, Length.FromMillimetres(width), Length.FromMillimetres(length), grain, row.Grade, BoardFeet.From(footage),
-                footage * row.MoneyPerBoardFoot, new(lie.TurnDegrees, left, bottom, space.Stations.AtMm[strip.From])) { Wane = Share.FromFraction(values.WaneShares[strip.Wane]), Order = row.Order };
+                footage * row.MoneyPerBoardFoot, new(lie.TurnDegrees, left, bottom, space.Stations.AtMm[strip.From]))
+            { Wane = Share.FromFraction(values.WaneShares[strip.Wane]), Order = row.Order };
             left += width + space.KerfMm;
         }
     }
@@ -127,6 +128,7 @@ internal sealed class PlanDraft(CuttingSpace space, SawPattern pattern, double r
         var footage = space.Values.Footage(thickness, meanMm, lengthMm);
         yield return new(
             0, setting.Nominal, setting.Green, Length.FromMillimetres(meanMm), Length.FromMillimetres(lengthMm), BoardGrain.Flat, row.Grade, BoardFeet.From(footage),
-            footage * row.MoneyPerBoardFoot, new(lie.TurnDegrees, (low + high - meanMm) / 2.0, bottom, 0.0)) { Edge = row.Edge, Order = row.Order };
+            footage * row.MoneyPerBoardFoot, new(lie.TurnDegrees, (low + high - meanMm) / 2.0, bottom, 0.0))
+        { Edge = row.Edge, Order = row.Order };
     }
 }
