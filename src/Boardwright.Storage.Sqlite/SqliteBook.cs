@@ -102,6 +102,14 @@ internal sealed class SqliteDialect : BookDialect
     public override IEnumerable<string> Integrity(BookContext context) =>
         context.Database.SqlQueryRaw<string>("SELECT integrity_check AS \"Value\" FROM pragma_integrity_check").AsEnumerable().Where(line => line != "ok").Select(line => $"SQLite: {line}");
 
+    // A program killed in the middle of a write may leave a journal that is to be rolled back. Whether there are tables is asked by a connection
+    // that only reads, which may not do that: this one does it first.
+    public override void BeforeReading(BookContext context)
+    {
+        if (File.Exists(((SqliteConnection)context.Database.GetDbConnection()).DataSource))
+            _ = context.Database.SqlQueryRaw<int>("SELECT count(*) AS \"Value\" FROM sqlite_master").AsEnumerable().Single();
+    }
+
     // A program killed while it makes the tables leaves its row in the migrations' lock, and every later one would wait for it for ever.
     // The lock of a file ends with the program that holds it: whoever has that one may clear the other.
     public override IDisposable? Alone(BookContext context)

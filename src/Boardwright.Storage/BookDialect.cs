@@ -11,6 +11,11 @@ public abstract class BookDialect
     /// <summary>Faults the database finds in its own files, in words.</summary>
     public abstract IEnumerable<string> Integrity(BookContext context);
 
+    /// <summary>Called when a book is opened, before anything is asked of it; puts right what a killed program left half written.</summary>
+    public virtual void BeforeReading(BookContext context)
+    {
+    }
+
     /// <summary>Keeps other programs from changing the tables of this book until it is disposed of, and clears what a killed one left.</summary>
     public virtual IDisposable? Alone(BookContext context) => null;
 

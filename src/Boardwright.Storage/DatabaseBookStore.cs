@@ -18,6 +18,7 @@ public sealed class DatabaseBookStore : IBookStore
     {
         (this.options, this.dialect) = (options, dialect);
         using var context = Open();
+        dialect.BeforeReading(context);
         if (context.Database.GetPendingMigrations().Any())
         {
             using var alone = dialect.Alone(context);
