@@ -125,6 +125,8 @@ public sealed class YardBook(IBookStore store, TimeProvider clock)
         var nowUtc = Whole(clock.GetUtcNow().UtcDateTime, TimeSpan.TicksPerMillisecond);
         var today = wanted.Select(w => w.Fact).OfType<DayTurned>().LastOrDefault()?.Day ?? before.Today;
         var now = today.ToDateTime(TimeOnly.FromDateTime(clock.GetLocalNow().DateTime));
+        if (before.IsDemonstration)
+            now = AfterWhatHappened(today, now);
         var next = entries.Count + 1L;
         for (var index = 0; index < wanted.Count; index++)
         {
@@ -153,6 +155,10 @@ public sealed class YardBook(IBookStore store, TimeProvider clock)
 
         Entry Of(long number) => number <= entries.Count ? entries[(int)number - 1] : numbered.First(e => e.Number == number);
     }
+
+    // A demonstration's day has its hours already: who opens it early in the morning still comes after the packs tallied that day at eleven.
+    private DateTime AfterWhatHappened(DateOnly day, DateTime now) =>
+        entries.Where(e => e.Fact is not WeatherObserved && DateOnly.FromDateTime(e.HappenedAt) == day).Select(e => e.HappenedAt).Append(now).Max();
 
     // Databases keep fewer digits of a time than memory does; the book keeps none it could lose.
     private static DateTime Whole(DateTime time, long ticks) => new(time.Ticks - time.Ticks % ticks, time.Kind);

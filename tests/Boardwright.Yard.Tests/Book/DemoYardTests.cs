@@ -1,6 +1,7 @@
 using Boardwright.Quantities;
 using Boardwright.Testing;
 using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.Facts;
 using Boardwright.Yard.UseCases;
 
 namespace Boardwright.Yard.Tests.Book;
@@ -146,5 +147,15 @@ public sealed class DemoYardTests
             Outcome<IReadOnlyList<Entry>>.Refused(var reasons) => throw new InvalidOperationException(string.Join("\n", reasons.Take(20))),
             var other => throw new InvalidOperationException($"{other}"),
         };
+    }
+
+    [Fact]
+    public void Who_opens_the_demonstration_early_can_still_label_what_was_tallied_at_eleven()
+    {
+        var early = new YardBook(new MemoryBookStore(DemonstrationBook.Entries(DemonstrationBook.FirstDay)), new StandingClock(DemonstrationBook.FirstDay.ToDateTime(new(7, 14))));
+
+        var written = Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(early.Write("Pell", new PackLabelled("P-119"))).Value;
+
+        Assert.True(written[0].HappenedAt >= early.State.Entries.Where(entry => entry.Fact is PackTallied { Pack: "P-119" }).Max(entry => entry.HappenedAt));
     }
 }
