@@ -25,12 +25,12 @@ public sealed class DistributionsTests
         row => Assert.True(Math.Abs(row.ExpectedNumber) * 0.01 > row.Tolerance || row.ExpectedNumber == 0.0));
 
     [Fact]
-    public void A_quantile_is_the_inverse_of_the_probability() => Gen.Double[0.0001, 0.9999].Sample(
+    public void A_quantile_is_the_inverse_of_the_probability() => Gen.Double[0.0001, 0.9999].Always(
         probability => Assert.Equal(probability, Distributions.NormalProbability(Distributions.NormalQuantile(probability)), 1e-9),
-        seed: "0000000000010", iter: 1000);
+        draws: 1000);
 
     [Fact]
-    public void Student_is_symmetric_wider_than_normal_and_becomes_it() => Gen.Select(Gen.Double[0.51, 0.999], Gen.Int[1, 200]).Sample(
+    public void Student_is_symmetric_wider_than_normal_and_becomes_it() => Gen.Select(Gen.Double[0.51, 0.999], Gen.Int[1, 200]).Always(
         (probability, degrees) =>
         {
             var student = Distributions.StudentQuantile(probability, degrees);
@@ -38,5 +38,5 @@ public sealed class DistributionsTests
             Assert.True(student > Distributions.NormalQuantile(probability));
             Assert.Equal(Distributions.NormalQuantile(probability), Distributions.StudentQuantile(probability, 1e7), 1e-4);
         },
-        seed: "0000000000011", iter: 300);
+        draws: 300);
 }

@@ -1,3 +1,4 @@
+using Boardwright.Testing;
 using CsCheck;
 
 namespace Boardwright.Numerics.Tests;
@@ -5,13 +6,13 @@ namespace Boardwright.Numerics.Tests;
 public sealed class RootTests
 {
     [Fact]
-    public void A_root_is_found_between_ends_of_other_signs() => Gen.Select(Gen.Double[-5.0, 5.0], Gen.Double[0.01, 3.0]).Sample(
+    public void A_root_is_found_between_ends_of_other_signs() => Gen.Select(Gen.Double[-5.0, 5.0], Gen.Double[0.01, 3.0]).Always(
         (root, steepness) =>
         {
             var found = Root.Between(x => Math.Sinh(steepness * (x - root)) + (x - root), -10.0, 10.0, 1e-12);
             Assert.Equal(root, found!.Value, 1e-9);
         },
-        seed: "0000000000012", iter: 500);
+        draws: 500);
 
     [Fact]
     public void The_cosine_meets_the_line_at_its_known_place() =>

@@ -74,7 +74,7 @@ public sealed class BoardMeasureTests
 
     // Each board is within half a foot of exact, and exact halves cancel in pairs.
     [Fact]
-    public void Tally_stays_within_half_a_foot_a_board_of_exact() => Gen.Select(Gen.Int[12, 60], Gen.Int[4, 16]).Array[1, 40].Sample(
+    public void Tally_stays_within_half_a_foot_a_board_of_exact() => Gen.Select(Gen.Int[12, 60], Gen.Int[4, 16]).Array[1, 40].Always(
         sizes =>
         {
             var boards = sizes.Select(size => new TalliedBoard(NominalThickness.FromQuarters(4), Expect.Inches(size.Item1 / 4.0), Expect.Feet(size.Item2))).ToList();
@@ -83,8 +83,7 @@ public sealed class BoardMeasureTests
             var off = PackTally.Of(boards, BoardRule.Nhla).BoardFeet.Count - PackTally.Of(boards, BoardRule.Exact).BoardFeet.Count;
 
             Assert.InRange(off, -0.5 * (sizes.Length - halves) - 1e-9, 0.5 * (sizes.Length - halves) + (halves % 2 * 0.5) + 1e-9);
-        },
-        seed: "0000000000003");
+        });
 
     private static MeasuredBoard Board(PublishedRow row) => row.Has("sm")
         ? BoardMeasure.Of(Thickness(row).Length, Expect.Inches(12), Expect.Feet(row["sm"]), BoardRule.Nhla)

@@ -48,7 +48,7 @@ public sealed class TallyComparisonTests
 
     // Boards all different, so that which one is missing is certain.
     [Fact]
-    public void Any_boards_left_out_are_named() => Gen.Int[0, 35].HashSet[0, 6].Sample(
+    public void Any_boards_left_out_are_named() => Gen.Int[0, 35].HashSet[0, 6].Always(
         missing =>
         {
             var all = Enumerable.Range(0, 36).Select(index => Board(4 + index * 0.25, 8 + index % 5)).ToList();
@@ -57,8 +57,7 @@ public sealed class TallyComparisonTests
 
             Assert.Equal(missing.Order().Select(index => index + 1), differences.Select(one => one.FirstNumber!.Value));
             Assert.All(differences, one => Assert.Null(one.SecondNumber));
-        },
-        seed: "0000000000004");
+        });
 
     private static List<TalliedBoard> Bram() => [.. PublishedTable.Rows("tally-p118").Select(row => Board(row["width_in"], row["length_ft"]))];
 

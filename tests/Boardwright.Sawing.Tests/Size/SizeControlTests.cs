@@ -82,7 +82,7 @@ public sealed class SizeControlTests
     }
 
     [Fact]
-    public void Target_is_the_sum_of_its_parts_and_grows_with_each() => Gen.Select(Gen.Double[0.5, 3], Gen.Double[0, 0.2], Gen.Double[0, 0.05], Gen.Double[0, 0.05], Gen.Double[1, 40], Gen.Double[0, 90]).Sample(
+    public void Target_is_the_sum_of_its_parts_and_grows_with_each() => Gen.Select(Gen.Double[0.5, 3], Gen.Double[0, 0.2], Gen.Double[0, 0.05], Gen.Double[0, 0.05], Gen.Double[1, 40], Gen.Double[0, 90]).Always(
         (dressed, planing, within, between, undersize, angle) =>
         {
             var here = Target(dressed, planing, within, between, undersize, angle);
@@ -91,8 +91,7 @@ public sealed class SizeControlTests
             Assert.True(Target(dressed, planing, within + 0.01, between, undersize, angle).Target > here.Target);
             Assert.True(Target(dressed, planing + 0.01, within, between, undersize, angle).Target > here.Target);
             Assert.True(Target(dressed, planing, within, between, undersize, 90).Target >= here.Target);          // rings on edge: thickness shrinks the more
-        },
-        seed: "0000000000005");
+        });
 
     [Theory]
     [InlineData(0.0)]
