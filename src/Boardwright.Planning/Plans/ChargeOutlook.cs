@@ -11,4 +11,8 @@ namespace Boardwright.Planning;
 /// <param name="Mildness">The schedule numbers that rule it; null for a started charge.</param>
 /// <param name="CostMoney">Kiln-days and heat less the gain of its wood.</param>
 public sealed record ChargeOutlook(
-    Charge Charge, int HeatFrom, int WarmAt, int DryAt, int DryAtMost, int EmptyAt, string Slowest, ScheduleMildness? Mildness, decimal CostMoney);
+    Charge Charge, int HeatFrom, int WarmAt, int DryAt, int DryAtMost, int EmptyAt, string Slowest, ScheduleMildness? Mildness, decimal CostMoney)
+{
+    /// <summary>Heat and electricity in <see cref="CostMoney"/>.</summary>
+    public decimal HeatMoney { get; init; }
+}

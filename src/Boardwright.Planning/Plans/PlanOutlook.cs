@@ -76,7 +76,7 @@ public sealed record PlanOutlook(
             .MaxBy(s => tables.Stacks[s].Uses[times.Kiln]!.Half[tables.Calendar.DayOf(times.Load)]) is var s ? tables.Stacks[s].Stack.Id : "";
         ScheduleMildness? mildness = times.Started ? null
             : times.Stacks.Select(s => tables.Stacks[s].Stack.Mildness).Aggregate(ScheduleMildness.Mildest);
-        return new(charge, times.LoadEnd, times.WarmEnd, times.Dry, times.DryMost, times.UnloadEnd, slowest, mildness, Cents.Money(times.CostCents(tables)));
+        return new(charge, times.LoadEnd, times.WarmEnd, times.Dry, times.DryMost, times.UnloadEnd, slowest, mildness, Cents.Money(times.CostCents(tables))) { HeatMoney = Cents.Money(times.HeatCents(tables)) };
     }
 
     private static OrderOutlook Outlook(PlanTables tables, OrderTable order, int chosen, TimedCharge?[] chargeOfStack)

@@ -96,4 +96,12 @@ internal sealed record TimedCharge(
 
         return cents;
     }
+
+    /// <summary>Cents of heat in <see cref="CostCents"/>: holding, warming up and drying.</summary>
+    public long HeatCents(PlanTables tables)
+    {
+        var kiln = tables.Kilns[Kiln];
+        var hold = (Dry - LoadEnd) * kiln.HoldCentsPerStep;
+        return Started ? hold : hold + kiln.StructureCents + Stacks.Sum(stack => tables.Stacks[stack].Uses[Kiln]!.HeatCents);
+    }
 }

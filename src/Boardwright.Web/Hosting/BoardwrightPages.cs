@@ -33,7 +33,7 @@ public static class BoardwrightPages
         builder.Services.AddSingleton(book);
         var plans = new PlanDesk(book, TimeProvider.System, planWork);
         builder.Services.AddSingleton(plans);
-        builder.Services.AddSingleton(new WhatIfDesk(book, plans));
+        builder.Services.AddSingleton(new WhatIfDesk(book, plans, planWork));
         builder.Services.AddSingleton(new SensorDesk(book, TimeProvider.System));
         builder.Services.AddSingleton(new DemonstrationDays(book, demoFolder));
         builder.Services.AddHttpContextAccessor();

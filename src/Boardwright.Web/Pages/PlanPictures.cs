@@ -12,8 +12,8 @@ internal static class PlanPictures
     public static SeasonDrawing Season(YardState state, SeasonSheet sheet) => new(sheet.From, sheet.To, state.Today, [.. sheet.Kilns.Select(row => new KilnRow(row.Kiln, [.. row.Charges.Select(Bar)]))])
     {
         HeatUses = sheet.HeatUses,
-        Heat = [.. sheet.Heat.Where(day => day.Day < sheet.To).Select(day => new HeatWanted(day.Day, day.KilowattsByUse))],
-        Boilers = Spans([.. sheet.Heat.Where(day => day.Day < sheet.To).Select(day => (day.Day, day.GivenKw, day.PerhapsKw))]),
+        Heat = [.. sheet.HeatShown.Select(day => new HeatWanted(day.Day, day.KilowattsByUse))],
+        Boilers = Spans([.. sheet.HeatShown.Select(day => (day.Day, day.GivenKw, day.PerhapsKw))]),
         Shortage = Shortage(sheet.Shortage),
     };
 
@@ -23,8 +23,8 @@ internal static class PlanPictures
         HeatUses = ["shop", .. days[0].KilnsHoldKw.Select(kiln => kiln.Kiln)],
         Heat = [.. days.Select(day => new HeatWanted(day.Date, [day.ShopKw, .. day.KilnsHoldKw.Select(kiln => kiln.Kw)]))],
         Boilers = Spans([.. days.Select(day => (day.Date, day.CapacityKw, day.CapacityKw))]),
-        Shortage = days.FirstOrDefault(day => day.ShortKw > 0.05) is { } worst
-            ? new(worst.Date, $"{worst.Date:d MMM}, {Celsius(worst.OutsideC)}: short {worst.ShortKw:0.0} kW", $"{worst.Date:d MMM}: short {worst.ShortKw:0.0}")
+        Shortage = days.Where(day => day.ShortKw > 0.05).MaxBy(day => day.ShortKw) is { } worst
+            ? new(worst.Date, $"{worst.Date:d MMM}, {DayWords.Celsius(worst.OutsideC)}: short {worst.ShortKw:0.0} kW", $"{worst.Date:d MMM}: short {worst.ShortKw:0.0}")
             : null,
     };
 
@@ -61,7 +61,5 @@ internal static class PlanPictures
 
     private static HeatShortage? Shortage(SeasonHeat? day) => day is null
         ? null
-        : new(day.Day, $"{day.Day:d MMM}, {Celsius(day.OutsideC)}: short {day.ShortKw:0.0} kW{(day.OnlyIfLate ? " if not back" : "")}", $"{day.Day:d MMM}: short {day.ShortKw:0.0}");
-
-    private static string Celsius(double celsius) => $"{celsius:0} °C".Replace('-', '−');
+        : new(day.Day, $"{day.Day:d MMM}, {DayWords.Celsius(day.OutsideC)}: short {day.ShortKw:0.0} kW{(day.OnlyIfLate ? " if not back" : "")}", $"{day.Day:d MMM}: short {day.ShortKw:0.0}");
 }

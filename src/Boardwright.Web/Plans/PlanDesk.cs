@@ -38,6 +38,19 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare
             : new(work.Best, null, clock.GetElapsedTime(work.Since));
     }
 
+    /// <summary>What every other page says of the season, without waiting: the plan once it is worked to its end.</summary>
+    public SeasonNow Season()
+    {
+        var work = Begun([]);
+        return !work.Task.IsCompleted ? SeasonNow.StillWorked
+            : work.Season ?? SeasonNow.Without(!work.Task.IsCompletedSuccessfully ? "it could not be worked out." : work.Task.Result switch
+            {
+                Outcome<PlanMade>.Refused(var reasons) => string.Join("; ", reasons.Select(reason => $"{reason.What}: {reason.Given}")) + ".",
+                Outcome<PlanMade>.NoAnswer(var why) => why,
+                _ => "it is not there.",
+            });
+    }
+
     /// <summary>Ends when the plan of the yard as it stands is made, cannot be made, or is given up for a newer state.</summary>
     public async Task MadeAsync() => await ((Task)Begun([]).Task).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
 
@@ -88,7 +101,13 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare
         await oneAtATime.WaitAsync(work.Token).ConfigureAwait(false);
         try
         {
-            return PlanMade.Of(state, new PlanRequest(Without: without, WorkShare: workShare), better => work.Best = better, work.Token);
+            var made = PlanMade.Of(state, new PlanRequest(Without: without, WorkShare: workShare), better => work.Best = better, work.Token);
+            if (without.Count == 0 && Done(made) is { } plan)
+            {
+                work.Season = SeasonNow.Of(state, plan);
+            }
+
+            return made;
         }
         finally
         {
@@ -102,6 +121,7 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare
     {
         private readonly CancellationTokenSource cancel = new();
         private volatile PlanMade? best;
+        private volatile SeasonNow? season;
 
         public long Since { get; } = since;
 
@@ -113,6 +133,12 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare
         {
             get => best;
             set => best = value;
+        }
+
+        public SeasonNow? Season
+        {
+            get => season;
+            set => season = value;
         }
 
         public void Cancel() => cancel.Cancel();

@@ -4,14 +4,17 @@ using Boardwright.Yard.UseCases;
 namespace Boardwright.Web.Plans;
 
 /// <summary>What can be shown of the what-ifs now.</summary>
-/// <param name="Plan">The plan in force, or how far it is.</param>
+/// <param name="Plan">The worked plan, or how far it is.</param>
 /// <param name="Ways">Other ways to plan the same yard.</param>
 /// <param name="Tried">What-ifs planned so far.</param>
 /// <param name="IsRunning">More are being planned.</param>
 public sealed record WhatIfView(PlanView Plan, IReadOnlyList<PlanTried> Ways, IReadOnlyList<PlanTried> Tried, bool IsRunning);
 
-/// <summary>Plans the what-ifs beside the requests once the plan in force is there; kept until that plan is another.</summary>
-public sealed class WhatIfDesk(YardBook book, PlanDesk plans) : IDisposable
+/// <summary>Plans the what-ifs beside the requests once the worked plan is there; kept until that plan is another.</summary>
+/// <param name="book">The yard.</param>
+/// <param name="plans">Makes the worked plan.</param>
+/// <param name="workShare">Work put into each, as a share of the usual.</param>
+public sealed class WhatIfDesk(YardBook book, PlanDesk plans, double workShare = 1.0) : IDisposable
 {
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(300);
 
@@ -36,7 +39,7 @@ public sealed class WhatIfDesk(YardBook book, PlanDesk plans) : IDisposable
                 work?.Cancel.Cancel();
                 work = new(made, PlanWhatIf.OtherWays(state, made));
                 var begun = work;
-                begun.Task = Task.Run(() => begun.Run(state));
+                begun.Task = Task.Run(() => begun.Run(state, workShare));
             }
 
             current = work;
@@ -69,9 +72,9 @@ public sealed class WhatIfDesk(YardBook book, PlanDesk plans) : IDisposable
 
         public IReadOnlyList<PlanTried> Tried => tried;
 
-        public void Run(YardState state)
+        public void Run(YardState state, double workShare)
         {
-            foreach (var one in PlanWhatIf.Tries(state, made, Cancel.Token))
+            foreach (var one in PlanWhatIf.Tries(state, made, workShare, Cancel.Token))
             {
                 tried = [.. tried, one];
                 if (Cancel.IsCancellationRequested)

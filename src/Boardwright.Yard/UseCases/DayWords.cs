@@ -19,5 +19,8 @@ public static class DayWords
         _ => "not in sight",
     };
 
+    /// <summary>A temperature in whole degrees, its minus a true one; never "minus nought".</summary>
+    public static string Celsius(double celsius) => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(celsius) + 0.0:0} °C").Replace('-', '−');
+
     public static DateOnly Day(this DateTime time) => DateOnly.FromDateTime(time);
 }

@@ -11,25 +11,37 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="Samples">Its samples.</param>
 /// <param name="Says">How it is, in a sentence.</param>
 /// <param name="LoadPct">How much of its room is taken, percent of its 4/4 capacity.</param>
-/// <param name="Next">The next charge planned for it; null when none is.</param>
-public sealed record KilnView(Kiln Kiln, Charge? Charge, IReadOnlyList<SampleRow> Samples, string Says, double LoadPct, PlannedCharge? Next);
+/// <param name="Next">The next charge planned for it by hand; null when none is.</param>
+/// <param name="Worked">The next charge the season's plan loads into it; null when it loads none, and where nobody asked.</param>
+/// <param name="Beside">The owner's plan and the worked one, where they differ about what is next; null where not.</param>
+public sealed record KilnView(Kiln Kiln, Charge? Charge, IReadOnlyList<SampleRow> Samples, string Says, double LoadPct, PlannedCharge? Next, SeasonCharge? Worked = null, string? Beside = null);
 
 /// <summary>All kilns with their charges, and the charges that are out.</summary>
 /// <param name="Kilns">By name.</param>
 /// <param name="Out">The charges that are out, the last first.</param>
 public sealed record ChargeList(IReadOnlyList<KilnView> Kilns, IReadOnlyList<Charge> Out)
 {
-    public static ChargeList Of(YardState state, DateTime now)
+    /// <summary>The kilns.</summary>
+    /// <param name="state">The yard.</param>
+    /// <param name="now">The time.</param>
+    /// <param name="plan">The season's plan; null where nobody asks for it.</param>
+    public static ChargeList Of(YardState state, DateTime now, SeasonNow? plan = null)
     {
         ArgumentNullException.ThrowIfNull(state);
         return new(
-            [.. state.Kilns.Values.Select(kiln => View(state, kiln, now))],
+            [.. state.Kilns.Values.Select(kiln => Planned(state, View(state, kiln, now), plan ?? SeasonNow.NotAsked))],
             [.. state.Charges.Values.Where(charge => !charge.IsRunning).OrderByDescending(charge => charge.UnloadedAt)]);
     }
 
+    private static KilnView Planned(YardState state, KilnView view, SeasonNow season) => view with
+    {
+        Worked = season.Sheet?.Kilns.FirstOrDefault(row => row.Kiln == view.Kiln.Name).Charges?.FirstOrDefault(charge => charge.Tag is null),
+        Beside = view.Next is { } next ? OwnLoad.Beside(state, next, season) : null,
+    };
+
     private static KilnView View(YardState state, Kiln kiln, DateTime now)
     {
-        var next = state.PlannedCharges.Values.Where(planned => planned.Kiln == kiln.Name).OrderBy(planned => planned.InOn).FirstOrDefault();
+        var next = state.PlannedCharges.Values.Where(planned => planned.Kiln == kiln.Name && !state.Charges.ContainsKey(planned.Tag)).OrderBy(planned => planned.InOn).FirstOrDefault();
         if (kiln.Charge is not { } tag || !state.Charges.TryGetValue(tag, out var charge))
             return new(kiln, null, [], kiln.Down is { } down ? $"Down since {DayWords.Of(down.From.Day(), state.Today)}: {down.Why}." : "Empty.", 0.0, next);
 

@@ -45,7 +45,7 @@ public static class WeekQuestions
         new(25, "It shrank or cupped at the customer: our fault?", "/promises/claims", _ => "/promises/claims", "wood shrink", "moisture shipped with its spread, what the room holds wood at, the change that makes with its band beside the change measured, what is missing, and a letter with the facts in it to be changed", "cup and twist have no figure: only width is worked out"),
     ];
 
-    private static string Order(YardState state) => PromisesAtRisk.Of(state).FirstOrDefault()?.Path ?? (state.Orders.Values.FirstOrDefault(order => order.IsOpen) is { } order ? $"/promises/{order.Tag}" : "/promises");
+    private static string Order(YardState state) => PromisesAtRisk.Of(state, SeasonNow.NotAsked).FirstOrDefault()?.Path ?? (state.Orders.Values.FirstOrDefault(order => order.IsOpen) is { } order ? $"/promises/{order.Tag}" : "/promises");
 
     private static string Charge(YardState state) => state.Charges.Values.FirstOrDefault(charge => charge.IsRunning && charge.SoundSamples.Any()) is { } charge ? $"/charges/{charge.Tag}" : "/charges";
 

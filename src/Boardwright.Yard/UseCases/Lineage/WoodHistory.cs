@@ -83,7 +83,7 @@ internal sealed class HistoryMaker(YardState state, WoodWay way, WoodCost cost, 
     {
         var logs = steps.Count(step => step.Step.Form == WoodForm.Log);
         var loads = steps.Count(step => step.Step.Form == WoodForm.Shipped);
-        return $"{(logs == 0 ? "No log on record" : logs == 1 ? "One log" : $"{logs} logs")} to {(loads == 0 ? "no load yet" : loads == 1 ? "one load" : $"{loads} loads")}. Shares by footage: boards of a stack are not told apart by log.";
+        return $"{(logs == 0 ? "No log on record" : logs == 1 ? "From one log" : $"From {logs} logs")}; {(loads == 0 ? "nothing of it has left the yard" : loads == 1 ? "one load has left" : $"{loads} loads have left")}. Shares by footage: boards of a stack are not told apart by log.";
     }
 
     private IEnumerable<Traced> Figures(List<HistoryStep> steps, CostAccount account, double costBf)

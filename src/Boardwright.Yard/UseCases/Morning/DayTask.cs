@@ -23,6 +23,9 @@ public sealed record DayTask(string At, string Do, string Why, Traced Much, Stak
     /// <summary>A figure against what is sold, drawn beside it; null for none.</summary>
     public SoldBand? Band { get; init; }
 
+    /// <summary>The owner's plan and the worked one, where they differ about it; null where not.</summary>
+    public string? Beside { get; init; }
+
     /// <summary>"at risk", "late" or "cannot" of a promise; null for none.</summary>
     public string? Standing { get; init; }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
@@ -16,30 +17,45 @@ public sealed record SheetPerson(string Name, TimeOnly? From);
 /// <param name="Tasks">In the order of money at stake for each day left.</param>
 public sealed record MorningSheet(string? Person, IReadOnlyList<SheetPerson> People, string? DayWords, IReadOnlyList<DayTask> Tasks)
 {
+    /// <summary>Said while nothing can be told of the season's plan; null where it is told, and where nobody asked for it.</summary>
+    public string? SeasonWords { get; init; }
+
     /// <summary>The rules of the sheet; each knows one kind of work.</summary>
     private static readonly Func<YardState, IEnumerable<DayTask>>[] Rules =
     [
-        ChargesToWatch.Of, ChargesToPull.Of, KilnsToLoad.Of, OpenInterruptions.Of,
-        FiresToStoke.Of, HeatShort.Of, BoilersToChase.Of, SensorsToMend.Of,
-        PromisesAtRisk.Of, PromisesToRefuse.Of, OrdersDue.Of, ChangesToSettle.Of, ReadyToShip.Of,
+        ChargesToWatch.Of, ChargesToPull.Of, OpenInterruptions.Of, SensorsToMend.Of, ChangesToSettle.Of, ReadyToShip.Of,
         PacksInDispute.Of, PacksToBand.Of, ShavingsToFill.Of, StacksToPlane.Of,
         ReadingsDue.Of, LogsToOpen.Of, LogsToScan.Of, TagsToSettle.Of, CallsToAnswer.Of,
         ResinShort.Of, PoursToMind.Of, WoodNotForPours.Of, SoftCastings.Of, DaysOff.Of,
     ];
 
-    // A yard's state never changes, so its tasks are worked out once: a kiln forecast among them takes a moment.
+    /// <summary>Rules that look at the season's plan too.</summary>
+    private static readonly Func<YardState, SeasonNow, IEnumerable<DayTask>>[] RulesByPlan =
+    [
+        KilnsToLoad.Of, FiresToStoke.Of, HeatShort.Of, BoilersToChase.Of, PromisesAtRisk.Of, PromisesToRefuse.Of, OrdersDue.Of,
+    ];
+
+    // A yard's state never changes, so its tasks are worked out once, and those of each plan of it: a kiln forecast among them takes a moment.
     private static readonly ConditionalWeakTable<YardState, Lazy<IReadOnlyList<DayTask>>> Worked = [];
+    private static readonly ConditionalWeakTable<YardState, ConcurrentDictionary<SeasonNow, Lazy<IReadOnlyList<DayTask>>>> WorkedByPlan = [];
 
     /// <summary>The sheet of a day.</summary>
     /// <param name="state">The yard.</param>
     /// <param name="person">A name of the book; null or unknown for everybody.</param>
-    public static MorningSheet For(YardState state, string? person)
+    /// <param name="plan">The season's plan; null where nobody asks for it.</param>
+    public static MorningSheet For(YardState state, string? person, SeasonNow? plan = null)
     {
         ArgumentNullException.ThrowIfNull(state);
         var who = person is not null ? state.People.GetValueOrDefault(person) : null;
-        var tasks = Worked.GetValue(state, static yard => new(() => [.. Rules.AsParallel().AsOrdered().SelectMany(rule => rule(yard)).OrderByDescending(task => task.Stake.PerDay).ThenBy(task => task.At, StringComparer.Ordinal)])).Value
+        var season = plan ?? SeasonNow.NotAsked;
+        var tasks = Worked.GetValue(state, static yard => new(() => [.. Rules.AsParallel().AsOrdered().SelectMany(rule => rule(yard))])).Value
+            .Concat(WorkedByPlan.GetValue(state, static _ => new(ReferenceEqualityComparer.Instance)).GetOrAdd(season, asked => new(() => [.. RulesByPlan.AsParallel().AsOrdered().SelectMany(rule => rule(state, asked))])).Value)
+            .OrderByDescending(task => task.Stake.PerDay).ThenBy(task => task.At, StringComparer.Ordinal)
             .Where(task => who is null || Concerns(state, task, who));
-        return new(who?.Person, [.. state.People.Values.Select(one => new SheetPerson(one.Person, FirstHour(state, one))).OrderBy(one => one.From ?? TimeOnly.MaxValue).ThenBy(one => one.Name, StringComparer.Ordinal)], Words(state, who), [.. tasks]);
+        return new(who?.Person, [.. state.People.Values.Select(one => new SheetPerson(one.Person, FirstHour(state, one))).OrderBy(one => one.From ?? TimeOnly.MaxValue).ThenBy(one => one.Name, StringComparer.Ordinal)], Words(state, who), [.. tasks])
+        {
+            SeasonWords = state.Kilns.IsEmpty ? null : season.Why,
+        };
     }
 
     // Work that nobody's role names is everybody's.

@@ -9,11 +9,14 @@ public sealed record SeasonCharge(string Kiln, string? Tag, IReadOnlyList<BookSt
 /// <summary>Heat of a day: outside, what each use wants in the order of <see cref="SeasonSheet.HeatUses"/>, what the boilers give, and what they give if all goes well.</summary>
 public sealed record SeasonHeat(DateOnly Day, double OutsideC, IReadOnlyList<double> KilowattsByUse, double GivenKw, double PerhapsKw)
 {
+    /// <summary>What all uses want.</summary>
+    public double WantedKw => KilowattsByUse.Sum();
+
     /// <summary>What is missing; zero when it is enough.</summary>
-    public double ShortKw => Math.Max(0.0, KilowattsByUse.Sum() - GivenKw);
+    public double ShortKw => Math.Max(0.0, WantedKw - GivenKw);
 
     /// <summary>True when it is enough if the boiler that is awaited comes back on its day.</summary>
-    public bool OnlyIfLate => ShortKw > 0.0 && KilowattsByUse.Sum() <= PerhapsKw;
+    public bool OnlyIfLate => ShortKw > 0.0 && WantedKw <= PerhapsKw;
 }
 
 /// <summary>How an order stands.</summary>
@@ -27,7 +30,7 @@ public enum PromiseStanding
 
 /// <summary>An order's promise for a person.</summary>
 public sealed record SeasonPromise(
-    PlannedLine Line, DateOnly Due, DateOnly? Early, DateOnly? Likely, DateOnly? Late, int LateDays, int ChanceOfTen, double? SpareBf, PromiseStanding Standing, string? Reason, IReadOnlyList<string> Stacks);
+    PlannedLine Line, DateOnly Due, DateOnly? Early, DateOnly? Likely, DateOnly? Late, int LateDays, int LateDaysMost, int ChanceOfTen, double? SpareBf, PromiseStanding Standing, string? Reason, IReadOnlyList<string> Stacks);
 
 /// <summary>The season as the plan has it: kilns, heat, promises, and the days on which heat falls short.</summary>
 public sealed record SeasonSheet(
@@ -36,9 +39,16 @@ public sealed record SeasonSheet(
 {
     private const int DaysBefore = 3;
     private const int AtRiskBelow = 8;
+    private const double LeastShortKw = 0.05; // less is not seen on a page
 
-    /// <summary>The first day on which heat falls short; null when it never does.</summary>
-    public SeasonHeat? Shortage => Heat.FirstOrDefault(day => day.ShortKw > 0.05);
+    /// <summary>Heat of the days the plan is shown for.</summary>
+    public IReadOnlyList<SeasonHeat> HeatShown => [.. Heat.Where(day => day.Day < To)];
+
+    /// <summary>The days on which heat falls short should what is down come back on its late day.</summary>
+    public IReadOnlyList<SeasonHeat> ShortDays => [.. HeatShown.Where(day => day.ShortKw > LeastShortKw)];
+
+    /// <summary>The day on which most heat is missing; null when it never falls short.</summary>
+    public SeasonHeat? Shortage => ShortDays.MaxBy(day => day.ShortKw);
 
     /// <summary>Orders that are late or cannot be met.</summary>
     public int LateCount => Promises.Count(promise => promise.Standing is PromiseStanding.Late or PromiseStanding.Cannot);
@@ -95,6 +105,6 @@ public sealed record SeasonSheet(
         var promise = made.Promises[order];
         var chance = made.ChanceOfTen(order);
         var standing = !outlook.Met ? PromiseStanding.Cannot : outlook.LateDays > 0 ? PromiseStanding.Late : chance < AtRiskBelow ? PromiseStanding.AtRisk : PromiseStanding.Safe;
-        return new(made.Yard.Lines[order], made.Input.Orders[order].Due, promise.Early, promise.Likely, promise.Late, outlook.LateDays, chance, made.SpareBf(order), standing, PlanMake.Reason(made, order), made.ServedBy(order));
+        return new(made.Yard.Lines[order], made.Input.Orders[order].Due, promise.Early, promise.Likely, promise.Late, outlook.LateDays, outlook.LateDaysMost, chance, made.SpareBf(order), standing, PlanMake.Reason(made, order), made.ServedBy(order));
     }
 }

@@ -5,7 +5,7 @@ using Boardwright.Yard.Book;
 
 namespace Boardwright.Yard.UseCases;
 
-/// <summary>A plan laid beside the one in force: what it supposes and what follows.</summary>
+/// <summary>A plan laid beside the worked one: what it supposes and what follows.</summary>
 /// <param name="Words">What it supposes.</param>
 /// <param name="Input">The yard as it would be.</param>
 /// <param name="Plan">The plan for that.</param>
@@ -28,19 +28,22 @@ public sealed record PlanTried(string Words, PlanInput Input, Plan Plan, PlanOut
     /// <summary>Days on which a kiln is taken, loading and unloading included.</summary>
     public double KilnDays => Outlook.Charges.Sum(charge => (double)(charge.EmptyAt - charge.Charge.LoadStep)) / Input.Calendar.StepsPerDay;
 
+    /// <summary>Heat and electricity of all charges, money.</summary>
+    public decimal HeatMoney => Outlook.Charges.Sum(charge => charge.HeatMoney);
+
     /// <summary>Days an order is late; 0 for one it does not have.</summary>
     public int DaysLate(string order) => Outlook.Orders.FirstOrDefault(one => one.Order == order)?.LateDays ?? 0;
 }
 
 /// <summary>The cheapest thing that makes a late order less late.</summary>
 /// <param name="Order">The order.</param>
-/// <param name="LateDays">Days late by the plan in force.</param>
+/// <param name="LateDays">Days late by the worked plan.</param>
 /// <param name="Cause">Why it is late, in words; null where no reason was looked for.</param>
 /// <param name="By">The plan that helps at least cost; null when none of those tried does.</param>
-/// <param name="Money">What it costs beside the plan in force; below 0 it gains.</param>
+/// <param name="Money">What it costs beside the worked plan; below 0 it gains.</param>
 public sealed record Remedy(string Order, int LateDays, string? Cause, PlanTried? By, decimal Money);
 
-/// <summary>What ifs, each planned anew from the plan in force and laid beside it.</summary>
+/// <summary>What ifs, each planned anew from the worked plan and laid beside it.</summary>
 /// <method page="docs/methods/kiln-plan.md"/>
 public static class PlanWhatIf
 {
@@ -49,11 +52,11 @@ public static class PlanWhatIf
     private const int DaysToBuy = 3; // from the call to the load in the yard
     private const int BoughtMost = 4; // orders for which buying is tried, those that lose most first
 
-    /// <summary>The plan in force as one of the rows.</summary>
-    public static PlanTried InForce(PlanMade made)
+    /// <summary>The worked plan as one of the rows.</summary>
+    public static PlanTried Worked(PlanMade made)
     {
         ArgumentNullException.ThrowIfNull(made);
-        return new("The plan in force", made.Input, made.Answer.Plan, made.Answer.Outlook);
+        return new("The worked plan", made.Input, made.Answer.Plan, made.Answer.Outlook);
     }
 
     /// <summary>Other ways to plan the same yard: the owner's charges by hand where the book has them, and two rules of thumb.</summary>
@@ -63,27 +66,21 @@ public static class PlanWhatIf
         ArgumentNullException.ThrowIfNull(made);
         PlanTried Tried(string words, Plan plan) => new(words, made.Input, plan, PlanOutlook.Of(made.Input, plan));
         List<PlanTried> ways = [Tried("Rule of thumb: the driest wood first", RuleOfThumb.FirstDryFirstLoaded(made.Input)), Tried("Rule of thumb: the earliest due day first", RuleOfThumb.EarliestDueDate(made.Input))];
-        var charges = state.PlannedCharges.Values.Where(charge => !state.Charges.ContainsKey(charge.Tag)).Select(charge => new HandCharge(charge.Kiln, charge.Stacks, charge.InOn)).ToList();
-        if (charges.Count > 0)
-        {
-            var hand = HandPlan.Of(made.Input, charges);
-            ways.Insert(0, Tried(ByHand(hand.Left), hand.Plan));
-        }
-
-        return ways;
+        return PlansBeside.Of(state, made) is { } beside ? [beside.Own, .. ways] : ways;
     }
 
     /// <summary>Plans for what may happen and what can be done, one after the other as they are made.</summary>
     /// <param name="state">The yard.</param>
-    /// <param name="made">The plan in force.</param>
+    /// <param name="made">The worked plan.</param>
+    /// <param name="workShare">Work put into each, as a share of the usual.</param>
     /// <param name="cancel">Ends early.</param>
-    public static IEnumerable<PlanTried> Tries(YardState state, PlanMade made, CancellationToken cancel = default)
+    public static IEnumerable<PlanTried> Tries(YardState state, PlanMade made, double workShare = 1.0, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(made);
         foreach (var (words, input, remedy) in Suppositions(state, made))
         {
-            if (YardSolver.Solve(input, new SolverLimits(SecondsMost, 1, Work) { ChargesEachKiln = 5, Start = made.Answer.Plan }, cancel: cancel) is Outcome<PlanAnswer>.Done(var answer))
+            if (YardSolver.Solve(input, new SolverLimits(SecondsMost, 1, Work * workShare) { ChargesEachKiln = 5, Start = made.Answer.Plan }, cancel: cancel) is Outcome<PlanAnswer>.Done(var answer))
             {
                 yield return new(words, input, answer.Plan, answer.Outlook, remedy);
             }
@@ -94,7 +91,7 @@ public static class PlanWhatIf
     public static IReadOnlyList<Remedy> Remedies(PlanMade made, IReadOnlyList<PlanTried> tried)
     {
         ArgumentNullException.ThrowIfNull(made);
-        var now = InForce(made);
+        var now = Worked(made);
         return
         [
             .. made.Answer.Outlook.Orders.Where(order => order.LateDays > 0).Select(order =>
@@ -104,8 +101,6 @@ public static class PlanWhatIf
             }),
         ];
     }
-
-    private static string ByHand(IReadOnlyList<string> left) => left.Count == 0 ? "The charges planned by hand" : $"The charges planned by hand, without {string.Join(", ", left)} that cannot go where they were put";
 
     private static IEnumerable<(string Words, PlanInput Input, bool Remedy)> Suppositions(YardState state, PlanMade made)
     {

@@ -119,7 +119,7 @@ internal static class StackFigures
             { Forecast.ReadyP50: { } likely } => (DayWords.Of(likely, drying.Today), $"likely; {drying.ReadyWords}, 8 times in 10. To {target}: {drying.TargetWhy}"),
             _ => ("not in sight", $"to {target}: the air does not bring it there by {DayWords.Of(drying.Input.Weather.Last, drying.Today)}. {drying.TargetWhy}"),
         };
-        return new("Dry enough", value, "", basis)
+        return new("Dry enough by air alone", value, "", basis)
         {
             Method = "air-drying",
             Source = $"{drying.Forecast.Origin} (mark {drying.Forecast.Mark})",

@@ -14,7 +14,10 @@ public sealed record StackNext(string Do, string Why, string Key, string Path)
 {
     private const int OldDays = 14;
 
-    internal static StackNext For(YardState state, Stack stack, StackForecast? drying)
+    /// <summary>The owner's plan and the worked one, where they differ about it; null where not.</summary>
+    public string? Beside { get; init; }
+
+    internal static StackNext For(YardState state, Stack stack, StackForecast? drying, SeasonNow season)
     {
         var read = $"/stacks/{stack.Tag}/read";
         if (stack.Stage == StackStage.InKiln)
@@ -39,7 +42,7 @@ public sealed record StackNext(string Do, string Why, string Key, string Path)
                 ? new("Ship it as soon as it may go.", $"It must never see a kiln{Gains(drying)}.", $"Order {order}", $"/promises/{order}")
                 : new("Sell it as air-dried wood.", $"It must never see a kiln{Gains(drying)}.", "Another reading", read);
         if (state.PlannedCharges.Values.FirstOrDefault(charge => charge.Stacks.Contains(stack.Tag)) is { } planned)
-            return Planned(state, stack, drying, planned);
+            return Planned(state, stack, drying, planned) with { Beside = OwnLoad.Beside(state, planned, season, stack.Tag) };
         var days = state.Today.DayNumber - reading.At.Day().DayNumber;
         return drying?.Gain is not null ? new("Load it in a kiln when one is free.", $"Dry enough or not, left outdoors it gains: {Ahead(drying)}.", "Load a charge", $"/charges/new?stacks={stack.Tag}")
             : drying is { IsReady: true } ? new("Load it in a kiln when one is free.", "It is dry enough for the kiln.", "Load a charge", $"/charges/new?stacks={stack.Tag}")
@@ -54,8 +57,14 @@ public sealed record StackNext(string Do, string Why, string Key, string Path)
         var serves = planned.Serves is null ? "" : $" for {planned.Serves}";
         return new(
             $"Load it in {planned.Kiln} on {DayWords.Of(planned.InOn, state.Today)}{with}.",
-            $"Planned as charge {planned.Tag}{serves}, out about {DayWords.Of(planned.OutOn, state.Today)}{Gains(drying)}.", "Load the charge", $"/charges/new?plan={planned.Tag}");
+            $"Planned as charge {planned.Tag}{serves}, out about {DayWords.Of(planned.OutOn, state.Today)}{BeforeDry(drying, planned)}{Gains(drying)}.", "Load the charge", $"/charges/new?plan={planned.Tag}");
     }
+
+    // A kiln need not wait for the air: it dries on from where the wood is, only longer.
+    private static string BeforeDry(StackForecast? drying, PlannedCharge planned) => drying is null or { IsReady: true } || drying.Forecast.ReadyP50 is { } ready && ready <= planned.InOn ? ""
+        : string.Create(CultureInfo.InvariantCulture, $". It goes in before air alone has it dry enough ({drying.Target.Percent:0.#} %, {(drying.Forecast.ReadyP50 is { } day ? DayWords.Of(day, drying.Today) : "not in sight")}): the kiln dries it on from about {AtLoading(drying, planned.InOn).Percent:0} %");
+
+    private static MoistureContent AtLoading(StackForecast drying, DateOnly day) => drying.Ahead.LastOrDefault(one => one.Date <= day, drying.Now).P50;
 
     private static bool WasCutSince(Stack stack, MoistureReading reading) =>
         stack.Readings.Any(other => other.At > reading.At && other.Method == Book.Facts.MoistureMethod.OvenSections);

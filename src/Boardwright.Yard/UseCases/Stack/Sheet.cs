@@ -35,7 +35,8 @@ public sealed record StackSheet
     /// <param name="state">The yard.</param>
     /// <param name="tag">The stack.</param>
     /// <param name="target">Moisture the air-drying forecast is asked for; null for the usual one.</param>
-    public static Outcome<StackSheet> Of(YardState state, string tag, string? target = null)
+    /// <param name="plan">The season's plan; null where nobody asks for it.</param>
+    public static Outcome<StackSheet> Of(YardState state, string tag, string? target = null, SeasonNow? plan = null)
     {
         ArgumentNullException.ThrowIfNull(state);
         if (!state.Stacks.TryGetValue(tag, out var stack))
@@ -53,7 +54,7 @@ public sealed record StackSheet
             Figures = StackFigures.Of(state, stack, drying),
             Forecast = forecast,
             Caution = CautionFor(stack, drying),
-            Next = StackNext.For(state, stack, drying),
+            Next = StackNext.For(state, stack, drying, plan ?? SeasonNow.NotAsked),
             Parts = StackParts.Of(state, stack),
             Readings = [.. stack.Readings.Reverse().Select(reading => (reading, ByWords(state, reading.Entry)))],
         };

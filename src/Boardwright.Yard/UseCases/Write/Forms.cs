@@ -16,9 +16,12 @@ public sealed record FormLink(string Tag, string Words, string Path);
 public sealed record YardForm(string Do, Duties For, IReadOnlyList<FormLink> Links)
 {
     /// <summary>Every form of the yard, with what can be written now.</summary>
-    public static IReadOnlyList<YardForm> All(YardState state)
+    /// <param name="state">The yard.</param>
+    /// <param name="plan">The season's plan; null where nobody asks for it.</param>
+    public static IReadOnlyList<YardForm> All(YardState state, SeasonNow? plan = null)
     {
         ArgumentNullException.ThrowIfNull(state);
+        var season = plan ?? SeasonNow.NotAsked;
         var pours = state.Pours.Values.Where(pour => pour.DemouldedAt is null).ToList();
         var running = state.Charges.Values.Where(charge => charge.IsRunning).ToList();
         return
@@ -26,7 +29,7 @@ public sealed record YardForm(string Do, Duties For, IReadOnlyList<FormLink> Lin
             new("Weigh the samples of a charge", Duties.Kilns, [.. running.Where(charge => charge.SoundSamples.Any()).Select(charge => Of(charge, "weigh", $"last weighed {charge.SoundSamples.Max(sample => sample.Weighings[^1].At):d MMM HH:mm}"))]),
             new("Read the air or the gauges of a charge", Duties.Kilns, [.. running.Select(charge => Of(charge, "air", charge.Gauges.Count > 0 ? $"last read {charge.Gauges[^1].At:d MMM HH:mm}" : "not read yet"))]),
             new("Set a kiln", Duties.Kilns, [.. running.Where(charge => charge.Settings.Count > 0 || charge.Samples.Count > 0).Select(charge => Of(charge, "set", charge.Settings.Count > 0 ? $"set {charge.Settings[^1].At:d MMM HH:mm}" : "not set yet"))]),
-            new("Load a charge", Duties.Kilns, state.Kilns.Count == 0 ? [] : [.. state.PlannedCharges.Values.Where(planned => !state.Charges.ContainsKey(planned.Tag)).OrderBy(planned => planned.InOn).Take(3).Select(planned => new FormLink(planned.Tag, $"{planned.Kiln}, planned for {planned.InOn:d MMM}", $"/charges/new?plan={Uri.EscapeDataString(planned.Tag)}")), new FormLink("", "one that was not planned", "/charges/new")]),
+            new("Load a charge", Duties.Kilns, state.Kilns.Count == 0 ? [] : [.. state.PlannedCharges.Values.Where(planned => !state.Charges.ContainsKey(planned.Tag)).OrderBy(planned => planned.InOn).Take(3).Select(planned => new FormLink(planned.Tag, OwnLoad.Beside(state, planned, season)?.TrimEnd('.') ?? $"{planned.Kiln}, planned for {planned.InOn:d MMM}", $"/charges/new?plan={Uri.EscapeDataString(planned.Tag)}")), new FormLink("", "one that was not planned", "/charges/new")]),
             new("Unload a charge", Duties.Kilns, [.. running.Select(charge => Of(charge, "unload", charge.ExpectedOutOn is { } day ? $"expected out {day:d MMM}" : "no day named"))]),
             new("Write a log in", Duties.Mill | Duties.Kilns, state.Yard is null ? [] : [new("", "measured, scanned, numbered", "/logs/new")]),
             new("Build a stack", Duties.Kilns | Duties.Mill, state.Places.Count == 0 ? [] : [new("", "boards on stickers, and their card", "/stacks/new")]),
@@ -64,12 +67,15 @@ public sealed record WriteList(IReadOnlyList<(string Do, FormLink Link)> Likely,
     private const string EntryPrefix = "/write/entry/";
 
     /// <summary>The list for a person; null for everybody.</summary>
-    public static WriteList For(YardState state, string? person)
+    /// <param name="state">The yard.</param>
+    /// <param name="person">A name of the book; null for everybody.</param>
+    /// <param name="plan">The season's plan; null where nobody asks for it.</param>
+    public static WriteList For(YardState state, string? person, SeasonNow? plan = null)
     {
         ArgumentNullException.ThrowIfNull(state);
-        var forms = YardForm.All(state);
+        var forms = YardForm.All(state, plan);
         var byPath = forms.SelectMany(form => form.Links.Select(link => (form.Do, Link: link))).ToDictionary(pair => pair.Link.Path, StringComparer.Ordinal);
-        var due = MorningSheet.For(state, person).Tasks.Where(task => byPath.ContainsKey(task.Path) || task.Path.StartsWith(EntryPrefix, StringComparison.Ordinal))
+        var due = MorningSheet.For(state, person, plan).Tasks.Where(task => byPath.ContainsKey(task.Path) || task.Path.StartsWith(EntryPrefix, StringComparison.Ordinal))
             .Select(task => (task.Do, byPath.TryGetValue(task.Path, out var known) ? known.Link : new FormLink("", task.Why, task.Path)));
         var duties = person is not null && state.People.TryGetValue(person, out var named) ? Roles.Of(named) : Duties.All;
         var usual = forms.Where(form => form.For != Duties.All && (form.For & duties) != 0 && form.Links.Count > 0).Select(form => (form.Do, form.Links[0]));

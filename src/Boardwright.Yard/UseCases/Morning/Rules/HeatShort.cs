@@ -2,21 +2,44 @@ using Boardwright.Yard.Book;
 
 namespace Boardwright.Yard.UseCases;
 
-/// <summary>The first day on which shop and kilns want more heat than the boilers give.</summary>
+/// <summary>Days on which shop and kilns want more heat than the boilers give, should what is down come back on its day: by the season's plan; without one, with all kilns held hot.</summary>
 internal static class HeatShort
 {
-    public static IEnumerable<DayTask> Of(YardState state) => state.Boilers.Count == 0 ? [] :
-        BoilerSheet.Days(state, SheetSettings.HeatDays).Where(day => day.ShortKw > 0.0).Take(1).Select(day => new DayTask(
-            $"{day.Date:d MMM}", "Decide how to get through the cold day.", $"{day.OutsideC:0} °C outside: turn the shop down, let one kiln drift, or warm up slower.", Figure(day),
-            new(Margin(state), Math.Max(1, day.Date.DayNumber - state.Today.DayNumber), "a day of all heated kilns, at the kiln-day margin"), Duties.Office | Duties.Kilns, "/boiler", "See the boiler"));
+    public static IEnumerable<DayTask> Of(YardState state, SeasonNow season) => state.Boilers.Count == 0 ? []
+        : season.Sheet is { } sheet ? ByPlan(state, sheet)
+        : BoilerSheet.Days(state, SheetSettings.HeatDays).Where(day => day.ShortKw > 0.0).Take(1).Select(day => Decide(state, day.Date, day.Date, day.OutsideC, "", Figure(day)));
 
+    /// <summary>The shortage of a day with all kilns held hot.</summary>
     internal static Traced Figure(HeatDay day) => new("Heat short", $"{day.ShortKw:0.0}", "kW", $"short on {day.Date:d MMM}")
     {
         Method = "boiler-and-shop-heat",
         Source = "the book’s forecast, boilers and holding heat",
-        Inputs = [("outside", $"{day.OutsideC:0} °C"), ("boilers", $"{day.CapacityKw:0.0} kW"), ("shop and house", $"{day.ShopKw:0.0} kW"), ("kilns held hot", $"{day.KilnsKw:0.0} kW")],
+        Inputs = [("outside", Celsius(day.OutsideC)), ("boilers", $"{day.CapacityKw:0.0} kW"), ("shop and house", $"{day.ShopKw:0.0} kW"), ("kilns held hot", $"{day.KilnsKw:0.0} kW")],
+    };
+
+    /// <summary>The shortage of a day of the plan.</summary>
+    internal static Traced Figure(SeasonSheet sheet, SeasonHeat day) => new("Heat short", $"{day.ShortKw:0.0}", "kW", $"short on {day.Day:d MMM}")
+    {
+        Method = "kiln-plan",
+        Source = "the season’s plan: what is planned to run",
+        Inputs = [("outside", Celsius(day.OutsideC)), ("boilers", $"{day.GivenKw:0.0} kW"), .. sheet.HeatUses.Zip(day.KilowattsByUse, (use, kilowatts) => (use, $"{kilowatts:0.0} kW"))],
     };
 
     internal static decimal Margin(YardState state) =>
         (decimal)((state.Setting("kiln_day_margin") ?? 0.0) * state.Kilns.Values.Where(kiln => kiln.Installed.HeatAtWaterC is not null).Sum(kiln => kiln.Installed.CapacityBf) / 1000.0);
+
+    internal static string Celsius(double celsius) => DayWords.Celsius(celsius);
+
+    // The worst of the days that are short in any case; the days to act end with the first of them.
+    private static IEnumerable<DayTask> ByPlan(YardState state, SeasonSheet sheet)
+    {
+        var days = sheet.ShortDays.Where(day => !day.OnlyIfLate && day.Day.DayNumber - state.Today.DayNumber < SheetSettings.HeatDays).ToList();
+        if (days.MaxBy(day => day.ShortKw) is not { } worst)
+            yield break;
+        yield return Decide(state, worst.Day, days[0].Day, worst.OutsideC, days.Count == 1 ? "" : $"{days.Count} days are short by the season’s plan, {days[0].Day:d MMM} to {days[^1].Day:d MMM}; this is the worst. ", Figure(sheet, worst));
+    }
+
+    private static DayTask Decide(YardState state, DateOnly day, DateOnly first, double outsideC, string more, Traced figure) => new(
+        $"{day:d MMM}", "Decide how to get through the cold day.", $"{more}{Celsius(outsideC)} outside: turn the shop down, let one kiln drift, or warm up slower.", figure,
+        new(Margin(state), Math.Max(1, first.DayNumber - state.Today.DayNumber), "a day of all heated kilns, at the kiln-day margin"), Duties.Office | Duties.Kilns, "/boiler", "See the boiler");
 }

@@ -7,7 +7,7 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>Charges planned for today or tomorrow whose kiln is free: what to stage by the door.</summary>
 internal static class KilnsToLoad
 {
-    public static IEnumerable<DayTask> Of(YardState state)
+    public static IEnumerable<DayTask> Of(YardState state, SeasonNow season)
     {
         foreach (var planned in state.PlannedCharges.Values.Where(planned => planned.InOn.DayNumber - state.Today.DayNumber is <= 1 and >= -14 && !state.Charges.ContainsKey(planned.Tag)))
         {
@@ -26,7 +26,8 @@ internal static class KilnsToLoad
                     Source = "room of thicker boards on 3/4 in stickers, (t/(t+0.75)) / (1/1.75)",
                     Inputs = [.. stacks.Select(stack => (stack.Tag, $"{stack.Footage.Count:#,0} bf {stack.Thickness} = {KilnRoom.AsFourQuarter(stack.Footage, stack.Thickness).Count:#,0} bf of 4/4"))],
                 },
-                new(margin, 1, "a day of the kiln standing empty, at the kiln-day margin"), Duties.Kilns, $"/charges/new?plan={Uri.EscapeDataString(planned.Tag)}", $"Load {planned.Kiln}");
+                new(margin, 1, "a day of the kiln standing empty, at the kiln-day margin"), Duties.Kilns, $"/charges/new?plan={Uri.EscapeDataString(planned.Tag)}", $"Load {planned.Kiln}")
+            { Beside = OwnLoad.Beside(state, planned, season) };
         }
     }
 

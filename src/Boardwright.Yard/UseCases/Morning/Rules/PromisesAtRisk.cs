@@ -5,27 +5,44 @@ using Boardwright.Yard.Book.State;
 
 namespace Boardwright.Yard.UseCases;
 
-/// <summary>Promises whose wood may not be enough once dry, or whose charge comes out after the day.</summary>
+/// <summary>Promises whose wood may not be enough once dry, or that the season's plan has late or at risk: each line of an order once.</summary>
 internal static class PromisesAtRisk
 {
     // Air dried: wetter wood does not come out with the rest of the order. Common practice.
     private const double CoverPercentMost = 25.0;
 
-    public static IEnumerable<DayTask> Of(YardState state)
+    public static IEnumerable<DayTask> Of(YardState state, SeasonNow season)
     {
         foreach (var order in state.Orders.Values.Where(order => order.IsOpen))
         {
-            foreach (var line in order.Lines.Where(line => !line.IsFilled && line.Answer != Answer.No && line.Asked.DueOn.DayNumber - state.Today.DayNumber <= SheetSettings.OrderDays))
+            foreach (var line in order.Lines.Where(line => !line.IsFilled && line.Answer != Answer.No))
             {
-                if (Volume(state, line.Asked) is { } band && band.Low < band.Sold && !(line.Asked.NeverKiln || line.Asked.CustomerWood))
-                    yield return Short(state, order, line.Asked, band);
-                else if (OutOn(state, line.Asked) is { } outOn && outOn > line.Asked.DueOn)
-                    yield return Late(state, order, line.Asked, outOn);
+                if (One(state, season, order, line) is { } task)
+                    yield return task;
             }
         }
     }
 
-    private static DayTask Short(YardState state, Order order, OrderLine line, SoldBand band)
+    // Wood that falls short says most; then what the plan finds; then the day that stands in the book.
+    private static DayTask? One(YardState state, SeasonNow season, Order order, OrderPosition line)
+    {
+        var asked = line.Asked;
+        var near = asked.DueOn.DayNumber - state.Today.DayNumber <= SheetSettings.OrderDays;
+        var promise = season.Of(order.Tag, asked.Line);
+        var outOn = near ? OutOn(state, asked) : null;
+        if (near && Volume(state, asked) is { } band && band.Low < band.Sold && !(asked.NeverKiln || asked.CustomerWood))
+            return Short(state, season, order, asked, band);
+        if (promise is not null)
+        {
+            // What is past its day is rung about, and a green one is refused: those rules name it.
+            return promise.Standing != PromiseStanding.Safe ? asked.DueOn < state.Today || (promise.Standing == PromiseStanding.Cannot && line.Answer is null) ? null : PromisesByPlan.Of(state, season, order, asked, promise)
+                : outOn is { } own && own > asked.DueOn && PromisesByPlan.OwnLoadOf(state, asked) is { } load ? PromisesByPlan.LateByHand(state, season, order, asked, promise, load) : null;
+        }
+
+        return outOn is { } day && day > asked.DueOn ? Late(state, order, asked, day) : null;
+    }
+
+    private static DayTask Short(YardState state, SeasonNow season, Order order, OrderLine line, SoldBand band)
     {
         var cover = Cover(state, line);
         var days = line.DueOn.DayNumber - state.Today.DayNumber;
@@ -33,7 +50,7 @@ internal static class PromisesAtRisk
         var act = cover is { } stack
             ? $"Put {stack.Tag} behind {order.Tag}: the wood may fall short."
             : $"Watch the volume of {order.Tag}: the wood may fall short.";
-        var why = $"{order.Customer}, {line.Goods}, due {line.DueOn:d MMM}. {(OutOn(state, line) is { } outOn ? $"Out of the kiln about {outOn:d MMM}. " : "")}{(cover is { } other ? $"{other.Tag}: {other.Footage.Count:#,0} bf of the same wood, {other.Moisture?.Mean?.Percent:0.0} %, {other.Place}." : "No other stack of the same wood is free.")}";
+        var why = $"{order.Customer}, {line.Goods}, due {line.DueOn:d MMM}. {Ready(state, season, order, line)}{(cover is { } other ? $"{other.Tag}: {other.Footage.Count:#,0} bf of the same wood, {other.Moisture?.Mean?.Percent:0.0} %, {other.Place}." : "No other stack of the same wood is free.")}";
         return new(order.Tag, act, why,
             new("Likely net", $"{band.Likely:#,0}", "bf", $"of {band.Sold:#,0} sold; {band.Low:#,0} to {band.High:#,0}")
             {
@@ -44,6 +61,10 @@ internal static class PromisesAtRisk
             new(worth?.Money ?? order.LatePerDayMoney, days, worth?.Basis ?? "a day late"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
         { Band = band, Standing = "at risk" };
     }
+
+    private static string Ready(YardState state, SeasonNow season, Order order, OrderLine line) => season.Of(order.Tag, line.Line) is { Likely: { } likely } promise
+        ? $"Ready about {likely:d MMM} by the season’s plan{(promise.LateDays > 0 ? $", {PromisesByPlan.Days(promise.LateDays)} late: {promise.Reason}" : "")}. "
+        : OutOn(state, line) is { } outOn ? $"Out of the kiln about {outOn:d MMM}. " : "";
 
     private static DayTask Late(YardState state, Order order, OrderLine line, DateOnly outOn) =>
         new(order.Tag, $"Tell {order.Customer} a later day.", $"{line.Goods}: its charge comes out about {outOn:d MMM}, after the {line.DueOn:d MMM} that was promised.",

@@ -12,18 +12,21 @@ internal static class PromisesToRefuse
     private const double WorthForecastingPercent = 30.0;
     private const decimal GoodWillShare = 0.1m;
 
-    public static IEnumerable<DayTask> Of(YardState state)
+    public static IEnumerable<DayTask> Of(YardState state, SeasonNow season)
     {
         foreach (var order in state.Orders.Values.Where(order => order.IsOpen))
         {
             foreach (var line in order.Lines.Where(line => line is { IsFilled: false, Answer: null, Asked.NeverKiln: false }))
             {
+                // What the season's plan does meet is not refused: late or at risk, another rule names it.
+                if (season.Of(order.Tag, line.Asked.Line) is { Standing: not PromiseStanding.Cannot })
+                    continue;
                 if (Wettest(state, line.Asked) is not { Moisture: { Mean: { } mean } reading } stack || mean.Percent < WorthForecastingPercent)
                     continue;
                 var target = MoistureContent.FromPercent(line.Asked.McHighPct ?? 8.0);
                 if (KilnDrying.Forecast(new KilnDryingInput { Species = stack.Species, Thickness = stack.Thickness.Length, From = mean, To = target, Kiln = KilnEquipment.Conventional }) is not Outcome<KilnForecast>.Done(var kiln))
                     continue;
-                var free = FreeOn(state);
+                var free = FreeOn(state, season);
                 var left = line.Asked.DueOn.DayNumber - free.DayNumber;
                 if (kiln.HoursP10 / 24.0 <= left)
                     continue;
@@ -44,7 +47,9 @@ internal static class PromisesToRefuse
     }
 
     // The first day on which one of the heated kilns has nothing running or planned in it any more.
-    private static DateOnly FreeOn(YardState state) => state.Kilns.Values.Where(kiln => kiln.Installed.HeatAtWaterC is not null).Select(kiln =>
+    private static DateOnly FreeOn(YardState state, SeasonNow season) => season.Sheet is { } sheet
+        ? sheet.Kilns.Where(row => state.Kilns[row.Kiln].Installed.HeatAtWaterC is not null).Select(row => row.Charges.Select(charge => charge.Out.Day()).Append(state.Today).Max()).DefaultIfEmpty(state.Today).Min()
+        : state.Kilns.Values.Where(kiln => kiln.Installed.HeatAtWaterC is not null).Select(kiln =>
         state.Charges.Values.Where(charge => charge.IsRunning && charge.Kiln == kiln.Name).Select(charge => charge.ExpectedOutOn ?? state.Today)
             .Concat(state.PlannedCharges.Values.Where(planned => planned.Kiln == kiln.Name && !state.Charges.ContainsKey(planned.Tag)).Select(planned => planned.OutOn))
             .Append(state.Today).Max()).DefaultIfEmpty(state.Today).Min();

@@ -1,0 +1,38 @@
+using Boardwright.Yard.Book;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>What can be told of the season's plan now, for every page that says what kilns and promises do: one plan, so that no two pages differ.</summary>
+/// <param name="Made">The plan worked to its end; null while there is none.</param>
+/// <param name="Sheet">The same for a person.</param>
+/// <param name="Ways">The first way out of each order the plan has late, at risk or not at all, by the line's number in the plan.</param>
+/// <param name="Why">Why there is no plan, in a sentence; null where there is one, and where nobody asked for one.</param>
+public sealed record SeasonNow(PlanMade? Made, SeasonSheet? Sheet, IReadOnlyDictionary<string, string> Ways, string? Why)
+{
+    /// <summary>Nobody asked for the plan.</summary>
+    public static SeasonNow NotAsked { get; } = new(null, null, new Dictionary<string, string>(), null);
+
+    /// <summary>The plan is still being worked out.</summary>
+    public static SeasonNow StillWorked { get; } = NotAsked with { Why = "The season’s plan is still being worked out." };
+
+    /// <summary>There is no plan, and why.</summary>
+    public static SeasonNow Without(string why) => NotAsked with { Why = $"The season has no plan: {why}" };
+
+    /// <summary>The plan of a yard.</summary>
+    public static SeasonNow Of(YardState state, PlanMade made)
+    {
+        var sheet = SeasonSheet.Of(state, made);
+        return new(made, sheet, sheet.Promises.Where(promise => promise.Standing != PromiseStanding.Safe).Select(promise => (promise.Line.Id, Way: Way(state, made, promise)))
+            .Where(one => one.Way is not null).ToDictionary(one => one.Id, one => one.Way!, StringComparer.Ordinal), null);
+    }
+
+    /// <summary>How the plan has a line of an order; null where it does not plan it.</summary>
+    public SeasonPromise? Of(string order, int line) => Sheet?.Promises.FirstOrDefault(promise => promise.Line.Order.Tag == order && promise.Line.Asked.Line == line);
+
+    /// <summary>Where the plan puts a stack; null where it stays in the yard.</summary>
+    public SeasonCharge? ChargeOf(string stack) => Sheet?.Kilns.SelectMany(row => row.Charges).FirstOrDefault(charge => charge.Stacks.Any(one => one.Tag == stack));
+
+    private static string? Way(YardState state, PlanMade made, SeasonPromise promise) =>
+        OrderCover.Of(state, made, promise) is { } cover && promise.Standing == PromiseStanding.AtRisk ? $"Keep {cover.Stack} behind it."
+        : WaysOut.Of(state, made, promise.Line.Id) is [var first, ..] ? first.Do : null;
+}

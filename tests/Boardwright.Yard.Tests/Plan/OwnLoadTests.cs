@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using Boardwright.Yard.Book.State;
+using Boardwright.Yard.UseCases;
+
+namespace Boardwright.Yard.Tests.Plan;
+
+/// <summary>The one line that lays a load of the owner's beside the worked plan.</summary>
+public sealed class OwnLoadTests
+{
+    private static readonly SeasonCharge Cherry = SmallYard.Season.ChargeOf("S-07")!;
+
+    [Fact]
+    public void Same_kiln_day_and_company_need_no_words()
+    {
+        var own = new PlannedCharge("X-1", Cherry.Kiln, Cherry.In.Day(), Cherry.Out.Day(), Tags(Cherry), null, 1);
+
+        Assert.Null(OwnLoad.Beside(SmallYard.State, own, SmallYard.Season));
+    }
+
+    [Fact]
+    public void Another_day_is_told_with_both_days()
+    {
+        var own = new PlannedCharge("X-1", Cherry.Kiln, Cherry.In.Day().AddDays(3), Cherry.Out.Day(), Tags(Cherry), null, 1);
+
+        Assert.Equal($"Your plan: {Cherry.Kiln} on {Cherry.In.AddDays(3):d MMM}. Worked plan: {Cherry.Kiln} on {Cherry.In:d MMM}.", OwnLoad.Beside(SmallYard.State, own, SmallYard.Season));
+    }
+
+    [Fact]
+    public void Stacks_that_go_apart_are_told_one_by_one()
+    {
+        var own = new PlannedCharge("X-1", "K1", new(2026, 11, 20), new(2026, 12, 1), ["S-99", "S-07"], null, 1);
+
+        Assert.EndsWith($"Worked plan: S-07 in {Cherry.Kiln} on {Cherry.In:d MMM}; S-99 in no kiln.", OwnLoad.Beside(SmallYard.State, own, SmallYard.Season), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Other_company_in_the_same_kiln_on_the_same_day_is_another_load()
+    {
+        Assert.True(Cherry.Stacks.Count > 1);
+        var own = new PlannedCharge("X-1", Cherry.Kiln, Cherry.In.Day(), Cherry.Out.Day(), ["S-07"], null, 1);
+
+        Assert.Contains(", with ", OwnLoad.Beside(SmallYard.State, own, SmallYard.Season), StringComparison.Ordinal);
+        Assert.Null(OwnLoad.Beside(SmallYard.State, own, SmallYard.Season, "S-07"));
+    }
+
+    [Fact]
+    public void Stack_that_stays_in_the_yard_goes_in_no_kiln() =>
+        Assert.EndsWith("Worked plan: in no kiln.", OwnLoad.Beside(SmallYard.State, new("X-1", "K1", new(2026, 11, 20), new(2026, 12, 1), ["S-99"], null, 1), SmallYard.Season), StringComparison.Ordinal);
+
+    [Fact]
+    public void Plan_that_is_still_being_worked_out_is_told_as_such_and_one_not_asked_for_is_not()
+    {
+        var own = SmallYard.State.PlannedCharges["C-1"];
+
+        Assert.Equal("Your plan: K1 on 12 Nov. The season’s plan is still being worked out.", OwnLoad.Beside(SmallYard.State, own, SeasonNow.StillWorked));
+        Assert.Null(OwnLoad.Beside(SmallYard.State, own, SeasonNow.NotAsked));
+    }
+
+    private static ImmutableList<string> Tags(SeasonCharge charge) => [.. charge.Stacks.Select(stack => stack.Tag)];
+}
