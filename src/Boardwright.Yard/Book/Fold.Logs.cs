@@ -63,6 +63,8 @@ internal sealed partial class Fold
             return Unknown("log", fact.Log, logs);
         if (log.IsSawn)
             return new("log", fact.Log, $"a log that is not sawn; this one was opened on {log.SawnAt:yyyy-MM-dd}");
+        if ((fact.Boards ?? []).FirstOrDefault(one => one.Pieces < 0 || !(one.WidthIn is > 0.0 and < 100.0) || !(one.LengthFt is > 0.0 and < 60.0) || one.ThicknessQuarters < 1) is { } board)
+            return new("boards", $"{board.Pieces} of {board.ThicknessQuarters}/4, {board.WidthIn} in, {board.LengthFt} ft", "a count, a thickness, inches and feet over 0");
         foreach (var into in fact.Into)
         {
             var refusal = stacks.TryGetValue(into.Stack, out var stack) ? InRange("bf", into.Bf, 0.0, 1e5, "0 to 1e5 bf") : Unknown("stack", into.Stack, stacks);
@@ -86,7 +88,23 @@ internal sealed partial class Fold
             };
         }
 
-        return WithLog(fact.Log, l => l with { SawnAt = entry.HappenedAt, Into = [.. fact.Into], MillHours = fact.MillHours });
+        return WithLog(fact.Log, l => l with
+        {
+            SawnAt = entry.HappenedAt,
+            Into = [.. fact.Into],
+            MillHours = fact.MillHours,
+            SawnBy = fact.Sawyer ?? entry.By,
+            SawnBoards = [.. fact.Boards ?? []],
+            SawnPlan = fact.Plan,
+        });
+    }
+
+    private Refusal? On(YieldReset fact)
+    {
+        if (fact.Species is { } species && SpeciesOf(species, out _) is { } unknown)
+            return unknown;
+        yieldsBegun.Add(new(entry.Number, entry.HappenedAt, fact));
+        return null;
     }
 
     private Refusal? On(ThicknessMeasured fact)

@@ -37,6 +37,7 @@ internal sealed partial class Fold
     private readonly List<Note> notes = [];
     private readonly List<Complaint> complaints = [];
     private readonly List<ThicknessSet> thicknessSets = [];
+    private readonly List<YieldBegun> yieldsBegun = [];
     private readonly List<Misfit> misfits = [];
     private CustomerNames customers = CustomerNames.None;
     private YardDescribed? yard;
@@ -97,6 +98,7 @@ internal sealed partial class Fold
         BladeStruck f => On(f),
         EndCoated f => On(f),
         LogSawn f => On(f),
+        YieldReset f => On(f),
         ThicknessMeasured f => On(f),
         TagLost f => On(f),
         TagProven f => On(f),
@@ -181,6 +183,7 @@ internal sealed partial class Fold
         Complaints = [.. complaints],
         Customers = customers,
         ThicknessSets = [.. thicknessSets],
+        YieldsBegun = [.. yieldsBegun],
         ShopC = shopC.ToImmutableSortedDictionary(),
         Misfits = [.. misfits],
     };

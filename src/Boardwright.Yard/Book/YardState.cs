@@ -78,6 +78,9 @@ public sealed record YardState
 
     public required ImmutableList<ThicknessSet> ThicknessSets { get; init; }
 
+    /// <summary>From when on logs teach what they give over their scale, newest last.</summary>
+    public required ImmutableList<YieldBegun> YieldsBegun { get; init; }
+
     public required ImmutableSortedDictionary<DateTime, double> ShopC { get; init; }
 
     /// <summary>Standing entries that could not be placed. The book takes no new entry that would add one.</summary>

@@ -38,6 +38,7 @@ namespace Boardwright.Yard.Book.Facts;
 [JsonDerivedType(typeof(BladeStruck), "blade_struck")]
 [JsonDerivedType(typeof(EndCoated), "end_coated")]
 [JsonDerivedType(typeof(LogSawn), "log_sawn")]
+[JsonDerivedType(typeof(YieldReset), "yield_reset")]
 [JsonDerivedType(typeof(ThicknessMeasured), "thickness_measured")]
 [JsonDerivedType(typeof(TagLost), "tag_lost")]
 [JsonDerivedType(typeof(TagProven), "tag_proven")]

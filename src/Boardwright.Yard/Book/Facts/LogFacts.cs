@@ -24,8 +24,21 @@ public sealed record BladeStruck(string Log, decimal CostMoney, string? ChargedT
 /// <summary>The ends of a log were sealed.</summary>
 public sealed record EndCoated(string Log) : Fact;
 
-/// <summary>A log was sawn; what went to which stack. The stack's card is open before.</summary>
-public sealed record LogSawn(string Log, IReadOnlyList<SawnInto> Into, double? MillHours = null, string? Pattern = null) : Fact;
+/// <summary>A log was sawn; what went to which stack. The stack's card is open before. Boards where they were counted by size, the plan as it stood that day, and who sawed where somebody else wrote it down.</summary>
+public sealed record LogSawn(
+    string Log, IReadOnlyList<SawnInto> Into, double? MillHours = null, string? Pattern = null, IReadOnlyList<SawnBoards>? Boards = null, SawnPlan? Plan = null, string? Sawyer = null) : Fact;
+
+/// <summary>Boards of one size off a log.</summary>
+public sealed record SawnBoards(int ThicknessQuarters, double WidthIn, double LengthFt, int Pieces);
+
+/// <summary>What the plan of a log promised, and what its boards as sawn bring at the same prices.</summary>
+public sealed record SawnPlan(string Pattern, IReadOnlyList<SawnPlanPart> Parts, double SawnMoney);
+
+/// <summary>Planned boards of one thickness.</summary>
+public sealed record SawnPlanPart(int ThicknessQuarters, int Pieces, double Bf, double Money);
+
+/// <summary>What logs gave over their scale is learned anew from here: logs sawn before teach no more. Null for every wood or every sawyer.</summary>
+public sealed record YieldReset(string Why, string? Species = null, string? Sawyer = null) : Fact;
 
 /// <summary>Boards of one log on one stack: footage, pieces, and moisture where it was measured.</summary>
 public sealed record SawnInto(string Stack, double Bf, int Pieces, double? McPct = null);

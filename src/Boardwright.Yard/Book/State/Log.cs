@@ -72,6 +72,15 @@ public sealed record Log : ITagged
 
     public double? MillHours { get; init; }
 
+    /// <summary>Who sawed it.</summary>
+    public string? SawnBy { get; init; }
+
+    /// <summary>Boards as they were counted by size; none where only footage was written.</summary>
+    public ImmutableList<SawnBoards> SawnBoards { get; init; } = [];
+
+    /// <summary>The plan as it stood when it was sawn.</summary>
+    public SawnPlan? SawnPlan { get; init; }
+
     /// <summary>Numbers of the entries that tell of it.</summary>
     public ImmutableList<long> History { get; init; } = [];
 
@@ -82,3 +91,6 @@ public sealed record Log : ITagged
 
     public double SawnBf => Into.Sum(into => into.Bf);
 }
+
+/// <summary>Logs of a wood and a sawyer, null for all, teach from here on.</summary>
+public sealed record YieldBegun(long Entry, DateTime At, YieldReset Fact);

@@ -14,7 +14,8 @@ internal static class WoodTables
             r.MmOrNull("piece_width"), r.TextOrNull("reserved_for"), r.Yes("never_kiln"), r.TextOrNull("note")), r => r.At("sawn", 7)),
         new("sawing", ["log", "sawn_at", "stack", "bf", "pieces"], r => $"{r.Text("log")}|{r.Text("sawn_at")}", rows =>
         [
-            new(new LogSawn(rows[0].Text("log"), [.. rows.Select(r => new SawnInto(r.Text("stack"), r.Number("bf"), r.Whole("pieces"), r.NumberOrNull("mc_pct")))], rows[0].NumberOrNull("mill_h"), rows[0].TextOrNull("pattern")), rows[0].At("sawn_at")),
+            new(new LogSawn(rows[0].Text("log"), [.. rows.Select(r => new SawnInto(r.Text("stack"), r.Number("bf"), r.Whole("pieces"), r.NumberOrNull("mc_pct")))], rows[0].NumberOrNull("mill_h"), rows[0].TextOrNull("pattern"),
+                rows[0].TextOrNull("boards") is null ? null : SawnCells.Boards(rows[0]), rows[0].TextOrNull("plan_parts") is null ? null : SawnCells.Plan(rows[0]), rows[0].TextOrNull("sawyer")), rows[0].At("sawn_at")),
         ]),
         new("thickness", ["measured_at", "species", "thickness", "board"], r => $"{r.Text("measured_at")}|{r.Text("species")}", rows =>
         [

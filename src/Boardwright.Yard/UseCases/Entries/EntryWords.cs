@@ -27,6 +27,7 @@ public static class EntryWords
         BladeStruck f => $"The blade hit metal in {f.Log}: {f.CostMoney:0.##}{(f.ChargedTo is { } who ? $", charged to {who}" : "")}.",
         EndCoated f => $"The ends of {f.Log} were coated.",
         LogSawn f => $"{f.Log} was sawn: {string.Join(", ", f.Into.Select(i => $"{i.Bf:0} bf to {i.Stack}"))}.",
+        YieldReset f => $"What logs give over their scale is learned anew{(f.Species is { } wood ? $" for {wood}" : "")}{(f.Sawyer is { } sawyer ? $" in {sawyer}’s hands" : "")}: {f.Why}.",
         TagLost f => $"The tag of {f.Item} is gone{(f.ConfusedWith.Count > 0 ? $"; it may be {string.Join(" or ", f.ConfusedWith)}" : "")}: unproven species.",
         TagProven f => $"{f.Item} is known again: {f.How}.",
         SpeciesCorrected f => $"{f.Item} is {f.Species}: {f.How}.",

@@ -86,14 +86,14 @@ public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList
         };
     }
 
-    private static Traced? Worth(YardState state, Log log) => !log.IsSawn && log.Owner == "mill" && YardLog.Worth(state, log) is Outcome<LogWorth>.Done(var worth)
-        ? new("Walk away above", Text(worth.Money, "#,0"), "money", "at the mill, before profit; haul not in it")
+    private static Traced? Worth(YardState state, Log log) => !log.IsSawn && log.Owner == "mill" && YardLog.Worth(state, log) is Outcome<LogWorth>.Done(var worth) && LogYield.SoldPerScale(state, log.Species.CommonName) is var sold
+        ? new("Walk away above", Text(worth.Money, "#,0"), "money", $"at the mill, before profit; {Text((worth with { SoldPerScale = sold.Low }).Money, "#,0")} to {Text((worth with { SoldPerScale = sold.High }).Money, "#,0")} in 8 logs of 10 by what they yield; haul not in it")
         {
             Method = "log-worth",
             Source = "the house's prices, costs and record",
             Inputs =
             [
-                ("scale, not rounded", Text(worth.Scale.Count, "0.0") + " bf International"), ("sold per bf scaled", Text(worth.SoldPerScale, "0.00")), ("price, dry 1C and better", Text(worth.PriceMoneyPerBf, "0.00") + " a bf"),
+                ("scale, not rounded", Text(worth.Scale.Count, "0.0") + " bf International"), ("sold per bf scaled", $"{Text(worth.SoldPerScale, "0.00")}, {Text(sold.Low, "0.00")} to {Text(sold.High, "0.00")} in 8 logs of 10"), ("price, dry 1C and better", Text(worth.PriceMoneyPerBf, "0.00") + " a bf"),
                 .. YardLog.Costs(state).Select(cost => (cost.What, Text(cost.Money, "0.00") + " a bf")),
                 ("metal", $"{Text(worth.StrikesExpected, "0.00")} strikes × {Text(worth.StrikeMoney, "0")}"),
             ],

@@ -25,6 +25,13 @@ public static class YardLog
         LogScale.Of(LogRule.Smalian, new MeasuredLog(log.ScalingDiameter, log.ActualLength) { LargeEnd = log.LargeEnd > log.ScalingDiameter ? log.LargeEnd : null })
             .Then(scaled => LogWeight.OfWood(log.Species, scaled.Volume));
 
+    /// <summary>Green wood over the whole length; null where the ends were not measured.</summary>
+    public static Volume? Volume(Log log)
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        return LogScale.Of(LogRule.Smalian, new MeasuredLog(log.ScalingDiameter, log.ActualLength) { LargeEnd = log.LargeEnd > log.ScalingDiameter ? log.LargeEnd : null }) is Outcome<ScaledLog>.Done(var scaled) ? scaled.Volume : null;
+    }
+
     /// <summary>Worth before profit where it lies: nothing of hauling. Refused while the species is not proven or has no price.</summary>
     public static Outcome<LogWorth> Worth(YardState state, Log log)
     {
@@ -42,7 +49,7 @@ public static class YardLog
             _ => "strikes_not_scanned",
         };
         return Scale(log).Then<LogWorth>(scaled => new LogWorth(
-            BoardFeet.From(scaled.GrossUnrounded!.Value), state.Setting("dry_sold_per_international") ?? 1.0, price, Costs(state).Sum(cost => cost.Money),
+            BoardFeet.From(scaled.GrossUnrounded!.Value), LogYield.SoldPerScale(state, log.Species.CommonName).Likely, price, Costs(state).Sum(cost => cost.Money),
             0.0, state.Setting(strikes) ?? 0.0, state.Setting("metal_strike") ?? 0.0));
     }
 
@@ -51,7 +58,7 @@ public static class YardLog
         DryPrice(state, species) is not { } price
             ? new Outcome<LogWorth>.NoAnswer($"No price of {species} is set.")
             : LogScale.Of(LogRule.InternationalQuarter, new MeasuredLog(smallEnd, length)).Then<LogWorth>(scaled => new LogWorth(
-                BoardFeet.From(scaled.GrossUnrounded!.Value), state.Setting("dry_sold_per_international") ?? 1.0, price, Costs(state).Sum(cost => cost.Money),
+                BoardFeet.From(scaled.GrossUnrounded!.Value), LogYield.SoldPerScale(state, species).Likely, price, Costs(state).Sum(cost => cost.Money),
                 (2.0 * roadMiles * (state.Setting("haul_per_mile") ?? 0.0)) + (hours * (state.Setting("haul_per_hour") ?? 0.0)), state.Setting(strikes) ?? 0.0, state.Setting("metal_strike") ?? 0.0));
 
     /// <summary>What a dry board foot costs from the log to the buyer, term by term.</summary>

@@ -16,7 +16,8 @@ internal static class WoodRows
             .Word<Grain>("grain", f.Grain).Number("net_bf", f.Bf).Number("pieces", f.Pieces).Date("sawn", f.SawnOn).Text("place", f.Place).Text("owner", f.Owner).Text("reserved_for", f.ReservedFor)
             .Yes("never_kiln", f.NeverKiln).M("min_len", f.PieceLengthMinM).M("max_len", f.PieceLengthMaxM).Mm("piece_width", f.PieceWidthMm).Text("note", f.Note)]),
         LogSawn f => ("sawing", f.Into.Select((part, index) => new RowWriter(e).Text("log", f.Log).At("sawn_at").Text("stack", part.Stack).Number("bf", part.Bf).Number("pieces", part.Pieces).Number("mc_pct", part.McPct)
-            .Number("mill_h", f.MillHours).Text("pattern", f.Pattern))),
+            .Number("mill_h", f.MillHours).Text("pattern", f.Pattern).List("boards", SawnCells.Of(f.Boards)).Text("plan_pattern", f.Plan?.Pattern).List("plan_parts", SawnCells.Of(f.Plan)).Number("sawn_money", f.Plan?.SawnMoney)
+            .Text("sawyer", f.Sawyer))),
         ThicknessMeasured f when f.Boards.All(board => board.PointsMm.Count == 4) => ("thickness", f.Boards.Select(board => new RowWriter(e).At("measured_at").Text("species", f.Species).Quarters("thickness", f.ThicknessQuarters)
             .Mm("set", f.SetMm).Number("board", board.Board).Mm("p1", board.PointsMm[0]).Mm("p2", board.PointsMm[1]).Mm("p3", board.PointsMm[2]).Mm("p4", board.PointsMm[3]))),
         MoistureRead f => ("moisture", [new RowWriter(e).Text("stack", f.Stack).At("read_at").Word<MoistureMethod>("method", f.Method).Number("raw_reading_pct", f.RawPct).C("wood_temp", f.WoodC, "wood_c").Text("set_to", f.SpeciesSetting)
