@@ -1,20 +1,9 @@
 using Boardwright.Quantities;
-using Boardwright.Testing;
 
 namespace Boardwright.Drying.Tests;
 
 public class SafeRateTests
 {
-    public static IEnumerable<object[]> Printed => PublishedTable.Theory("safe-rate", "safe_daily_loss_pct");
-
-    [Theory, MemberData(nameof(Printed))]
-    public void Safe_rate_agrees_with_the_print(PublishedRow row) => Assert.InRange(
-        Given.Done(SafeRate.For(Given.Species(row.Text("species")), Given.Thickness(row.Text("thickness")))).DailyLossPercent, row.Low, row.High);
-
-    [Fact]
-    public void Table_would_notice_a_one_percent_error() =>
-        Assert.Contains(PublishedTable.Rows("safe-rate"), row => Math.Abs(row.ExpectedNumber * 0.01) > row.Tolerance);
-
     [Fact]
     public void Ratio_of_8_4_to_4_4_is_the_power_minus_1_33_for_every_wood()
     {

@@ -3,7 +3,7 @@ using System.Text;
 
 namespace Boardwright.Testing;
 
-/// <summary>Reads tests/published/*.csv: id,quantity,inputs,expected,tolerance,unit,source,mark; inputs are name=value pairs parted by semicolons.</summary>
+/// <summary>Reads tests/published/*.csv: id,quantity,inputs,expected,tolerance,unit,source,mark; inputs are name=value pairs parted by semicolons; then, where needed, tolerance_reason,miss_reason.</summary>
 public static class PublishedTable
 {
     private static readonly string[] Header = ["id", "quantity", "inputs", "expected", "tolerance", "unit", "source", "mark"];
@@ -60,6 +60,10 @@ public static class PublishedTable
 
         var inputs = fields[2].Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
             .Select(pair => pair.Split('=', 2)).ToDictionary(pair => pair[0], pair => pair[1], StringComparer.Ordinal);
-        return new(fields[0], fields[1], inputs, fields[3], double.Parse(fields[4], NumberStyles.Float, CultureInfo.InvariantCulture), fields[5], fields[6], fields[7]);
+        return new(fields[0], fields[1], inputs, fields[3], double.Parse(fields[4], NumberStyles.Float, CultureInfo.InvariantCulture), fields[5], fields[6], fields[7])
+        {
+            ToleranceReason = fields.ElementAtOrDefault(8) ?? "",
+            MissReason = fields.ElementAtOrDefault(9) ?? "",
+        };
     }
 }

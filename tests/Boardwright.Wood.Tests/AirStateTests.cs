@@ -6,54 +6,6 @@ namespace Boardwright.Wood.Tests;
 
 public sealed class AirStateTests
 {
-    public static IEnumerable<object[]> States => PublishedTable.Theory(
-        "air", "rh_pct", "humidity_ratio_kg_per_kg", "dew_point_c", "vapour_pressure_pa", "enthalpy_kj_per_kg", "emc_pct");
-
-    public static IEnumerable<object[]> Saturation => PublishedTable.Theory("air", "saturation_vapour_pressure_pa");
-
-    [Theory, MemberData(nameof(States))]
-    public void A_state_from_dry_and_wet_bulb_agrees_with_the_published_one(PublishedRow row)
-    {
-        var pressure = row.Has("pressure_pa") ? Pressure.FromPascals(row["pressure_pa"]) : AirState.StandardPressure;
-
-        var air = Expect.Done(AirState.FromWetBulb(row.Temperature("dry_bulb"), row.Temperature("wet_bulb"), pressure));
-
-        row.Agrees(row.Quantity switch
-        {
-            "rh_pct" => air.Humidity.Percent,
-            "humidity_ratio_kg_per_kg" => air.HumidityRatio,
-            "dew_point_c" => air.DewPoint!.Value.Celsius,
-            "vapour_pressure_pa" => air.VapourPressure.Pascals,
-            "enthalpy_kj_per_kg" => air.EnthalpyKilojoulesPerKilogram,
-            "emc_pct" => air.Emc!.Value.Percent,
-            _ => throw new InvalidOperationException(row.Quantity),
-        });
-    }
-
-    [Theory, MemberData(nameof(Saturation))]
-    public void Saturation_pressure_agrees_with_the_published_one(PublishedRow row) =>
-        row.Agrees(SaturationPressure.At(row.Temperature("dry_bulb")).Pascals);
-
-    [Fact]
-    public void Wet_bulb_from_humidity_agrees_with_the_published_one()
-    {
-        var row = Assert.Single(PublishedTable.Rows("air"), row => row.Quantity == "wet_bulb_c");
-
-        row.Agrees(Expect.Done(AirState.FromHumidity(row.Temperature("dry_bulb"), RelativeHumidity.FromPercent(row["rh_pct"]), AirState.StandardPressure)).WetBulb!.Value.Celsius);
-    }
-
-    [Fact]
-    public void Standard_pressure_agrees_with_the_published_one()
-    {
-        var row = Assert.Single(PublishedTable.Rows("air"), row => row.Quantity == "standard_pressure_pa");
-
-        row.Agrees(MoistAir.StandardPressurePascals(row["altitude_m"]));
-    }
-
-    [Fact]
-    public void The_table_would_notice_a_one_percent_error() => Expect.NoticesOnePercent(
-        "air", "rh_pct", "humidity_ratio_kg_per_kg", "dew_point_c", "vapour_pressure_pa", "enthalpy_kj_per_kg", "emc_pct", "saturation_vapour_pressure_pa", "wet_bulb_c", "standard_pressure_pa");
-
     private static readonly Gen<(double, double, double)> Air = Gen.Select(Gen.Double[-60.0, 190.0], Gen.Double[0.0005, 0.9995], Gen.Double[6e3, 3e5]);
 
     // In steam without air the wet bulb is the boiling point whatever the dry bulb: it tells nothing of the humidity any more.

@@ -6,32 +6,6 @@ namespace Boardwright.Wood.Tests;
 
 public sealed class EmcTests
 {
-    public static IEnumerable<object[]> Cells => PublishedTable.Theory("emc", "emc_pct", "emc_hailwood_horrobin_pct");
-
-    public static IEnumerable<object[]> Glass => PublishedTable.Theory("emc", "emc_glass_pct");
-
-    [Theory, MemberData(nameof(Cells))]
-    public void Emc_agrees_with_the_printed_table(PublishedRow cell) =>
-        cell.Agrees(Emc.At(cell.Temperature("dry_bulb"), RelativeHumidity.FromPercent(cell["rh_pct"])).Percent);
-
-    [Theory, MemberData(nameof(Glass))]
-    public void The_second_equation_agrees_with_its_evaluation(PublishedRow row) =>
-        row.Agrees(GlassEmc.Percent(row["dry_bulb_c"], row["rh_pct"] / 100.0));
-
-    [Fact]
-    public void Humidity_for_a_moisture_content_agrees_with_the_inverse()
-    {
-        var row = Assert.Single(PublishedTable.Rows("emc"), row => row.Quantity == "rh_for_emc_pct");
-        row.Agrees(Emc.HumidityFor(row.Temperature("dry_bulb"), row.Moisture("emc_pct"))!.Value.Percent);
-
-        var glass = Assert.Single(PublishedTable.Rows("emc"), row => row.Quantity == "rh_from_emc_glass_pct");
-        glass.Agrees(GlassEmc.HumidityFor(glass.Temperature("dry_bulb"), glass.Moisture("emc_pct")).Percent);
-    }
-
-    [Fact]
-    public void The_table_would_notice_a_one_percent_error() =>
-        Expect.NoticesOnePercent("emc", "emc_pct", "emc_hailwood_horrobin_pct", "emc_glass_pct", "rh_for_emc_pct", "rh_from_emc_glass_pct");
-
     [Fact]
     public void Emc_deviates_from_the_printed_table_as_its_documentation_says()
     {

@@ -7,36 +7,6 @@ namespace Boardwright.Wood.Tests;
 
 public sealed class LotStatisticsTests
 {
-    public static IEnumerable<object[]> OfReadings => PublishedTable.Theory("lot", "mean_pct", "standard_deviation_pct", "mean_low_pct", "mean_high_pct");
-
-    public static IEnumerable<object[]> Boards => PublishedTable.Theory("lot", "boards_to_measure");
-
-    [Theory, MemberData(nameof(OfReadings))]
-    public void Statistics_of_readings_agree(PublishedRow row)
-    {
-        var lot = Expect.Done(LotStatistics.Of(Readings([.. row.Text("readings").Split(',').Select(text => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture))])));
-
-        Assert.Equal(12, lot.Count);
-        row.Agrees(row.Quantity switch
-        {
-            "mean_pct" => lot.MeanPercent,
-            "standard_deviation_pct" => lot.StandardDeviationPercent!.Value,
-            "mean_low_pct" => lot.MeanLowPercent!.Value,
-            _ => lot.MeanHighPercent!.Value,
-        });
-    }
-
-    [Theory, MemberData(nameof(Boards))]
-    public void Boards_to_measure_agree(PublishedRow row) => Assert.Equal(
-        row.ExpectedNumber,
-        row.Has("lot_size")
-            ? LotStatistics.BoardsFor(row["standard_deviation_pct"], row["half_width_pct"], (int)row["lot_size"])
-            : LotStatistics.BoardsFor(row["standard_deviation_pct"], row["half_width_pct"]));
-
-    [Fact]
-    public void The_table_would_notice_a_one_percent_error() =>
-        Expect.NoticesOnePercent("lot", "mean_pct", "standard_deviation_pct", "mean_low_pct", "mean_high_pct", "boards_to_measure");
-
     [Fact]
     public void A_spread_of_0_6_about_7_holds_nine_boards_in_ten_within_a_point() =>
         Assert.Equal(0.904, new LotStatistics(30, 7.0, 0.6, 6.8, 7.2).ShareWithin(6.0, 8.0)!.Value, 0.0005);

@@ -8,29 +8,7 @@ public sealed class MeterTests
 {
     private static readonly Temperature Room = Temperature.FromFahrenheit(70);
 
-    public static IEnumerable<object[]> Temperatures => PublishedTable.Theory("meter", "temperature_corrected_pct");
-
-    public static IEnumerable<object[]> SpeciesRows => PublishedTable.Theory("meter", "species_corrected_pct");
-
     public static TheoryData<string> Groups => [.. MeterResistance.All.Select(row => row.Group)];
-
-    [Theory, MemberData(nameof(Temperatures))]
-    public void A_reading_corrected_for_temperature_agrees(PublishedRow row) => row.Agrees(MeterTemperature.Correct(
-        row.Moisture("reading_pct"),
-        row.Temperature("wood_temperature"),
-        row.Has("equation") ? MeterTemperatureRule.PfaffGarrahan : MeterTemperatureRule.OnePerTwentyFahrenheit).Percent);
-
-    [Theory, MemberData(nameof(SpeciesRows))]
-    public void A_douglas_fir_reading_in_another_wood_agrees(PublishedRow row)
-    {
-        var group = row.Text("group");
-        var species = SpeciesTable.All.First(one => one.MeterGroup == group);
-
-        row.Agrees(Read(row["reading_pct"], Room, species.CommonName, "douglas-fir").Corrected!.Value.Percent);
-    }
-
-    [Fact]
-    public void The_table_would_notice_a_one_percent_error() => Expect.NoticesOnePercent("meter", "temperature_corrected_pct", "species_corrected_pct");
 
     [Theory, MemberData(nameof(Groups))]
     public void Resistance_falls_with_moisture_and_leads_back_to_it(string group)

@@ -6,31 +6,6 @@ namespace Boardwright.Wood.Tests;
 
 public sealed class MoistureTests
 {
-    public static IEnumerable<object[]> Weighed => PublishedTable.Theory("moisture", "mc_pct", "section_mc_pct", "current_mc_pct", "mc_wet_basis_pct");
-
-    [Theory, MemberData(nameof(Weighed))]
-    public void Moisture_from_weights_agrees_with_the_worked_example(PublishedRow row) => row.Agrees(row switch
-    {
-        { Quantity: "mc_wet_basis_pct" } => OvenMoisture.WetBasis(row.Moisture("mc_pct")).Percent,
-        _ when row.Has("mc_wet_basis_pct") => OvenMoisture.FromWetBasis(Share.FromPercent(row["mc_wet_basis_pct"])).Percent,
-        { Quantity: "current_mc_pct" } => Expect.Done(SampleBoard.Current(Mass(row, "calculated_dry"), Mass(row, "current"))).Percent,
-        _ => Expect.Done(OvenMoisture.Of("wet", Mass(row, "wet_mass"), "dry", Mass(row, "dry_mass"))).Percent,
-    });
-
-    [Fact]
-    public void Calculated_dry_weight_agrees_with_the_worked_examples()
-    {
-        var remembered = Assert.Single(PublishedTable.Rows("moisture"), row => row.Quantity == "calculated_dry_weight_lb");
-        remembered.Agrees(OvenMoisture.DryMass(Mass(remembered, "sample_weight"), remembered.Moisture("average_mc_pct")).Pounds);
-
-        var invented = Assert.Single(PublishedTable.Rows("moisture"), row => row.Quantity == "calculated_dry_weight_g");
-        invented.Agrees(Expect.Done(SampleBoard.Cut(Masses(124.6, 131.2), Masses(71.9, 77.4), Quantities.Mass.FromGrams(invented["sample_g"]))).CalculatedDry.Grams);
-    }
-
-    [Fact]
-    public void The_table_would_notice_a_one_percent_error() =>
-        Expect.NoticesOnePercent("moisture", "mc_pct", "section_mc_pct", "current_mc_pct", "mc_wet_basis_pct", "calculated_dry_weight_g", "calculated_dry_weight_lb");
-
     [Fact]
     public void A_sample_is_at_its_average_when_its_sections_are_cut() => Gen.Select(Gen.Double[20.0, 90.0], Gen.Double[20.0, 90.0], Gen.Double[500.0, 5000.0]).Always(
         (first, second, sample) =>
@@ -91,13 +66,4 @@ public sealed class MoistureTests
         Assert.Equal("after-loss", Expect.Refused(SampleBoard.AfterLoss(Quantities.Mass.FromGrams(2800), Quantities.Mass.FromGrams(3200), Quantities.Mass.FromGrams(3300))).What);
 
     private static Mass[] Masses(params double[] grams) => [.. grams.Select(Quantities.Mass.FromGrams)];
-
-    private static Mass Mass(PublishedRow row, string name) => row switch
-    {
-        _ when row.Has(name + "_g") => Quantities.Mass.FromGrams(row[name + "_g"]),
-        _ when row.Has(name + "_lb") => Quantities.Mass.FromPounds(row[name + "_lb"]),
-        _ when row.Has(name + "_weight_g") => Quantities.Mass.FromGrams(row[name + "_weight_g"]),
-        _ when row.Has(name + "_weight_lb") => Quantities.Mass.FromPounds(row[name + "_weight_lb"]),
-        _ => throw new InvalidOperationException(name),
-    };
 }

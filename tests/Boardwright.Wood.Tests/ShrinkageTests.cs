@@ -10,14 +10,6 @@ public sealed class ShrinkageTests
 
     public static IEnumerable<object[]> Sizes => PublishedTable.Theory("shrinkage", "size_out_mm");
 
-    public static IEnumerable<object[]> Changes => PublishedTable.Theory("shrinkage", "change_mm");
-
-    public static IEnumerable<object[]> Coefficients => PublishedTable.Theory("shrinkage", "coefficient_per_pct");
-
-    public static IEnumerable<object[]> LumpedRows => PublishedTable.Theory("shrinkage", "coefficient_of_lumped_row_per_pct");
-
-    public static IEnumerable<object[]> Angles => PublishedTable.Theory("shrinkage", "width_shrinkage_pct", "thickness_shrinkage_pct");
-
     public static TheoryData<string> Shrinking => [.. SpeciesTable.All.Where(s => s.ShrinkageRadialPercent is not null && s.ShrinkageTangentialPercent is not null).Select(s => s.CommonName)];
 
     [Theory, MemberData(nameof(Sizes))]
@@ -29,34 +21,6 @@ public sealed class ShrinkageTests
         Assert.Equal(row["shrinkage_pct"], total);
         row.Agrees(Shrinkage.Size(Length.FromMillimetres(row["size_mm"]), total, species.ShrinkageStart, row.Moisture("from_mc_pct"), row.Moisture("to_mc_pct")).Millimetres);
     }
-
-    [Theory, MemberData(nameof(Changes))]
-    public void A_change_in_service_is_as_published(PublishedRow row)
-    {
-        var ratio = Shrinkage.Ratio(row["shrinkage_tangential_pct"], Thirty, row.Moisture("from_mc_pct"), row.Moisture("to_mc_pct"));
-
-        row.Agrees(row["size_mm"] * (ratio - 1.0));
-    }
-
-    [Theory, MemberData(nameof(Coefficients))]
-    public void A_printed_coefficient_is_the_shrinkage_in_another_form(PublishedRow row) => row.Agrees(Coefficient(row));
-
-    [Theory, MemberData(nameof(LumpedRows))]
-    public void A_lumped_or_mistaken_row_is_not_the_shrinkage_of_the_species(PublishedRow row) =>
-        Assert.NotInRange(Coefficient(row), row.Low, row.High);
-
-    [Theory, MemberData(nameof(Angles))]
-    public void Shrinkage_at_a_ring_angle_is_the_turned_strain(PublishedRow row)
-    {
-        var species = Expect.Species("sugar maple") with { ShrinkageRadialPercent = row["radial_pct"], ShrinkageTangentialPercent = row["tangential_pct"] };
-        var angle = Angle.FromDegrees(row["ring_angle_to_face_deg"]);
-
-        row.Agrees(Expect.Done(row.Quantity == "width_shrinkage_pct" ? Shrinkage.TotalOfWidth(species, angle) : Shrinkage.TotalOfThickness(species, angle)));
-    }
-
-    [Fact]
-    public void The_table_would_notice_a_one_percent_error() =>
-        Expect.NoticesOnePercent("shrinkage", "size_out_mm", "change_mm", "coefficient_per_pct", "width_shrinkage_pct", "thickness_shrinkage_pct");
 
     [Theory, MemberData(nameof(Shrinking))]
     public void A_board_shrunk_and_swollen_again_has_its_size(string name)
@@ -118,15 +82,6 @@ public sealed class ShrinkageTests
         var why = Assert.IsType<Outcome<double>.NoAnswer>(Shrinkage.Percent(Expect.Species("red mulberry"), ShrinkageDirection.Radial, Thirty, MoistureContent.OvenDry)).Why;
 
         Assert.Equal("No radial shrinkage is known for red mulberry.", why);
-    }
-
-    private static double Coefficient(PublishedRow row)
-    {
-        if (!row.Has("species"))
-            return Shrinkage.CoefficientPerPercent(row["shrinkage_pct"], MoistureContent.FromPercent(row["shrinkage_start_pct"]));
-
-        var species = Expect.Species(row.Text("species"));
-        return Shrinkage.CoefficientPerPercent(Expect.Done(Shrinkage.Total(species, Direction(row))), species.ShrinkageStart);
     }
 
     private static ShrinkageDirection Direction(PublishedRow row) => Enum.Parse<ShrinkageDirection>(row.Text("direction"), ignoreCase: true);

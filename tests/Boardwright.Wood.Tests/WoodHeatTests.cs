@@ -1,25 +1,9 @@
 using Boardwright.Quantities;
-using Boardwright.Testing;
 
 namespace Boardwright.Wood.Tests;
 
 public sealed class WoodHeatTests
 {
-    public static IEnumerable<object[]> Rows => PublishedTable.Theory("wood-heat");
-
-    [Theory, MemberData(nameof(Rows))]
-    public void Heat_in_wood_agrees_with_the_published_value(PublishedRow row) => row.Agrees(row.Quantity switch
-    {
-        "heat_capacity_kj_per_kg_k" => WoodHeat.SpecificHeat(Temperature.FromKelvins(row["temperature_k"]), row.Moisture("mc_pct")) / 1000.0,
-        "conductivity_w_per_m_k" => WoodHeat.ConductivityAt(row["sg_at_mc"], row["mc_pct"]),
-        "differential_heat_of_sorption_kj_per_kg" => HeatOfSorption.KilojoulesPerKilogram(row.Temperature("temperature"), row.Moisture("mc_pct"), row.Moisture("fsp_pct")),
-        _ => throw new InvalidOperationException(row.Quantity),
-    });
-
-    [Fact]
-    public void The_table_would_notice_a_one_percent_error() => Expect.NoticesOnePercent(
-        "wood-heat", "heat_capacity_kj_per_kg_k", "conductivity_w_per_m_k", "differential_heat_of_sorption_kj_per_kg");
-
     [Fact]
     public void Conductivity_of_a_species_takes_its_gravity_at_that_moisture()
     {

@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using Boardwright.Web.Api;
 using Boardwright.Web.Layout;
+using Boardwright.Web.Methods;
 using Boardwright.Web.Plans;
 using Boardwright.Web.Papers;
 using Boardwright.Yard.Book;
@@ -65,6 +66,7 @@ public static class BoardwrightPages
         app.MapStaticAssets();
         app.MapCommands();
         app.MapPapers(app.Services.GetRequiredService<YardBook>());
+        app.MapMethodPictures();
         app.MapSeason(app.Services.GetRequiredService<YardBook>(), app.Services.GetRequiredService<PlanDesk>(), TimeProvider.System);
         app.MapRazorComponents<App>();
     }

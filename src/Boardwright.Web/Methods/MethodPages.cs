@@ -29,8 +29,13 @@ public static partial class MethodPages
         var text = reader.ReadToEnd();
         var first = text.IndexOf('\n', StringComparison.Ordinal);
         var title = (first < 0 ? text : text[..first]).TrimStart('#', ' ').TrimEnd();
-        return new(title, Reachable(Markdown.ToHtml(first < 0 ? "" : text[first..], Pipeline)));
+        return new(title, Addressed(name, Reachable(Markdown.ToHtml(first < 0 ? "" : text[first..], Pipeline))));
     }
+
+    // Pages name each other, their own parts and their drawings as files beside them; here all addresses start at the root.
+    private static string Addressed(string name, string html) => Beside().Replace(html, "href=\"/methods/$1$2\"")
+        .Replace("href=\"#", $"href=\"/methods/{name}#", StringComparison.Ordinal)
+        .Replace("src=\"validation/", "src=\"/methods/validation/", StringComparison.Ordinal);
 
     // A table or a formula wider than a phone moves sideways inside its own frame, and a keyboard has to reach the frame to move it.
     // A corner without a heading is no heading.
@@ -38,6 +43,9 @@ public static partial class MethodPages
         .Replace("<table>", "<div class=\"sideways\" role=\"group\" aria-label=\"Table\" tabindex=\"0\"><table>", StringComparison.Ordinal)
         .Replace("</table>", "</table></div>", StringComparison.Ordinal)
         .Replace("<pre>", "<pre tabindex=\"0\">", StringComparison.Ordinal);
+
+    [GeneratedRegex("href=\"([a-z-]+)\\.md(#[^\"]*)?\"")]
+    private static partial Regex Beside();
 
     [GeneratedRegex(@"<th(?: [^>]*)?>\s*</th>")]
     private static partial Regex NoHeading();

@@ -1,50 +1,18 @@
 using Boardwright.Drying.Board;
 using Boardwright.Numerics;
-using Boardwright.Testing;
 
 namespace Boardwright.Drying.Tests.Board;
 
 public class BoardEnsembleTests
 {
-    private const int Steps = 2000;
     private const int Fine = 64;
-
-    public static IEnumerable<object[]> Means => PublishedTable.Theory("diffusion", "mean_difference_left", "share_exchanged");
-
-    public static IEnumerable<object[]> Points => PublishedTable.Theory("diffusion", "difference_left");
-
-    public static IEnumerable<object[]> HalfTimes => PublishedTable.Theory("diffusion", "half_time_fo");
-
-    [Theory, MemberData(nameof(Means))]
-    public void Mean_follows_the_series_solution(PublishedRow row)
-    {
-        var board = LinearBoard(row["bi"], row["fo"], Steps, Fine);
-
-        var left = board.Average[0];
-        Assert.InRange(row.Quantity == "share_exchanged" ? 1.0 - left : left, row.Low, row.High);
-    }
-
-    [Theory, MemberData(nameof(Points))]
-    public void Profile_follows_the_series_solution(PublishedRow row) =>
-        Assert.InRange(At(LinearBoard(row["bi"], row["fo"], Steps, Fine), row["x"]), row.Low, row.High);
-
-    [Theory, MemberData(nameof(HalfTimes))]
-    public void Half_of_the_change_is_made_at_the_known_time(PublishedRow row)
-    {
-        Assert.True(LinearBoard(row["bi"], row.Low, Steps, Fine).Average[0] > 0.5);
-        Assert.True(LinearBoard(row["bi"], row.High, Steps, Fine).Average[0] < 0.5);
-    }
-
-    [Fact]
-    public void Table_would_notice_a_one_percent_error() =>
-        Assert.Contains(PublishedTable.Rows("diffusion"), row => row.Quantity == "mean_difference_left" && row.ExpectedNumber * 0.01 > row.Tolerance);
 
     [Fact]
     public void Order_of_accuracy_in_space_is_two_against_the_series()
     {
         // Series: centre, Bi 5, Fo 0.3. The steps shrink with the square of the cells so that the first-order error in time falls as fast.
         const double exact = 0.7363275207;
-        double Error(int cells) => Math.Abs(At(LinearBoard(5.0, 0.3, cells * cells * 4, cells), 0.0) - exact);
+        double Error(int cells) => Math.Abs(LinearBoard.At(LinearBoard.After(5.0, 0.3, cells * cells * 4, cells), 0.0) - exact);
 
         AssertOrderTwo(Error(8), Error(16), Error(32));
     }
@@ -56,7 +24,7 @@ public class BoardEnsembleTests
     [Fact]
     public void Order_of_accuracy_in_time_is_one()
     {
-        double Mean(int steps) => LinearBoard(5.0, 0.3, steps, Fine).Average[0];
+        double Mean(int steps) => LinearBoard.After(5.0, 0.3, steps, Fine).Average[0];
         var (coarse, middle, fine) = (Mean(50), Mean(100), Mean(200));
 
         Assert.InRange(Math.Log2((coarse - middle) / (middle - fine)), 0.9, 1.1);
@@ -214,21 +182,6 @@ public class BoardEnsembleTests
         Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
     }
 
-    /// <summary>One board in the linear problem: from 1 towards 0, with Bi and Fo on the half thickness.</summary>
-    private static BoardEnsemble LinearBoard(double biot, double fourier, int steps, int cells)
-    {
-        var board = new BoardEnsemble(1, cells, DiffusionLaw.Constant);
-        board.SetUniform([1.0]);
-        board.DiffusionNumber.Fill(fourier / steps);
-        board.SurfaceNumber.Fill(double.IsInfinity(biot) ? double.PositiveInfinity : biot * fourier / steps);
-        for (var step = 0; step < steps; step++)
-        {
-            board.Step();
-        }
-
-        return board;
-    }
-
     // M = 0.2 + 0.06 cos(x) e^-t with D = exp(slope (M - 0.3)); the air and the source are made so that this is the solution.
     private static double ManufacturedError(int cells)
     {
@@ -288,40 +241,5 @@ public class BoardEnsembleTests
         var board = new BoardEnsemble(members, 12, law);
         board.SetUniform(start);
         return board;
-    }
-
-    // Value at a place: even parabola at the centre, the surface itself, three-point interpolation between.
-    private static double At(BoardEnsemble board, double x)
-    {
-        var centres = board.Centres;
-        if (x == 1.0)
-            return board.Surface[0];
-
-        if (x == 0.0)
-        {
-            var (one, two) = (centres[0] * centres[0], centres[1] * centres[1]);
-            return board.Cell(0)[0] - (board.Cell(1)[0] - board.Cell(0)[0]) * one / (two - one);
-        }
-
-        var middle = 1;
-        while (centres[middle + 1] < x)
-        {
-            middle++;
-        }
-
-        var sum = 0.0;
-        for (var i = middle - 1; i <= middle + 1; i++)
-        {
-            var weight = 1.0;
-            for (var j = middle - 1; j <= middle + 1; j++)
-            {
-                if (j != i)
-                    weight *= (x - centres[j]) / (centres[i] - centres[j]);
-            }
-
-            sum += weight * board.Cell(i)[0];
-        }
-
-        return sum;
     }
 }

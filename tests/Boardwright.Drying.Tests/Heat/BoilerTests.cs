@@ -1,6 +1,5 @@
 using Boardwright.Drying.Heat;
 using Boardwright.Quantities;
-using Boardwright.Testing;
 
 namespace Boardwright.Drying.Tests.Heat;
 
@@ -13,23 +12,6 @@ public sealed class BoilerTests
         new("B1", Power.FromKilowatts(50.0), [(new(2026, 10, 27), new(2026, 11, 16))]),
         new("B2", Power.FromKilowatts(30.0), []),
     ];
-
-    public static IEnumerable<object[]> Rows() => PublishedTable.Theory("heat-boiler");
-
-    [Theory, MemberData(nameof(Rows))]
-    public void Published_water_loop_figures_are_reproduced(PublishedRow row) => Assert.InRange(
-        row.Quantity switch
-        {
-            "boiler_horsepower" => WaterLoop.BoilerHorsepowerKilowatts * 3412.142,
-            "loop_heat" => WaterLoop.Kilowatts(row["flow_L_s"], row["dT_K"], row["rho_kg_L"], row["cp"]),
-            "loop_flow" => WaterLoop.LitresPerSecond(row["Q_kW"], row["dT_K"], row["rho_kg_L"], row["cp"]),
-            "stored_heat" => WaterLoop.StoredKilowattHours(row["V_L"], row["T_hot_c"], row["T_cold_c"], row["rho_kg_L"]),
-            "buffer_volume" => WaterLoop.BufferLitres(row["burn_kW"], row["load_kW"], row["burn_h"], row["T_hot_c"], row["T_cold_c"], row["rho_kg_L"]),
-            "buffer_volume_us_gal" => 0.264172 * WaterLoop.BufferLitres(row["fire_btu_h"] / 3412.142, row["load_btu_h"] / 3412.142, row["t_min"] / 60.0, row["dT_F"] / 1.8, 0.0, 0.999),
-            "building_heat" => ShopHeat.OfBuilding(row["UA_W_K"], Volume.FromCubicMetres(row["volume_m3"]), row["ach"], Temperature.FromCelsius(row["T_in_c"])).KilowattsAt(Temperature.FromCelsius(row["T_out_c"])),
-            _ => double.NaN,
-        },
-        row.Low, row.High);
 
     [Theory]
     [InlineData(1.0, 21.8)]

@@ -1,6 +1,5 @@
 using Boardwright.Drying.Heat;
 using Boardwright.Quantities;
-using Boardwright.Testing;
 using Boardwright.Wood;
 
 namespace Boardwright.Drying.Tests.Kiln;
@@ -8,24 +7,6 @@ namespace Boardwright.Drying.Tests.Kiln;
 public class KilnStopTests
 {
     private static readonly Temperature Outside = Temperature.FromCelsius(-4.0);
-
-    public static IEnumerable<object[]> Cooling => PublishedTable.Theory("kiln-cooling", "temperature_c", "time_constant_h", "hours_to", "hours_to_warm");
-
-    [Theory, MemberData(nameof(Cooling))]
-    public void Body_cools_and_warms_as_the_lump_does(PublishedRow row)
-    {
-        var body = new KilnInertia(row["capacity_kwh_per_k"] * 3.6e6, row["loss_w_per_k"]);
-        var (from, outside) = (Temperature.FromCelsius(row["from_c"]), Temperature.FromCelsius(row["outside_c"]));
-
-        var actual = row.Quantity switch
-        {
-            "time_constant_h" => body.TimeConstant.Hours,
-            "temperature_c" => body.After(Elapsed.FromHours(row["hours"]), from, outside).Celsius,
-            "hours_to" => body.Until(Temperature.FromCelsius(row["to_c"]), from, outside)!.Value.Hours,
-            _ => body.Until(Temperature.FromCelsius(row["to_c"]), from, outside, Power.FromKilowatts(row["heat_kw"]))!.Value.Hours,
-        };
-        Assert.InRange(actual, row.Low, row.High);
-    }
 
     [Fact]
     public void Time_until_a_temperature_leads_to_that_temperature()

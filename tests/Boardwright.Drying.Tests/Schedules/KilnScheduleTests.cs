@@ -7,54 +7,6 @@ namespace Boardwright.Drying.Tests.Schedules;
 
 public class KilnScheduleTests
 {
-    public static IEnumerable<object[]> ByCode => PublishedTable.Theory("schedules", "dry_bulb_f", "depression_f", "wet_bulb_floor90_f");
-
-    public static IEnumerable<object[]> StepCounts => PublishedTable.Theory("schedules", "steps");
-
-    public static IEnumerable<object[]> SpeciesCodes => PublishedTable.Theory("schedules", "species_code");
-
-    public static IEnumerable<object[]> Steps => PublishedTable.Theory(
-        "schedules", "step_mc_above_pct", "step_dry_bulb_f", "step_wet_bulb_f", "step_wet_bulb_floor90_f", "step_rh_pct", "step_emc_pct");
-
-    [Theory, MemberData(nameof(ByCode))]
-    public void Code_gives_the_printed_air_at_a_moisture_content(PublishedRow row)
-    {
-        var step = Assembled(row.Text("code")).StepAt(Given.Moisture(row["controlling_mc_pct"]));
-
-        var actual = row.Quantity switch
-        {
-            "dry_bulb_f" => step.DryBulbFahrenheit,
-            "depression_f" => step.DepressionFahrenheit,
-            _ => step.WetBulbFloored90Fahrenheit,
-        };
-        Assert.InRange(actual, row.Low, row.High);
-    }
-
-    [Theory, MemberData(nameof(StepCounts))]
-    public void Equal_neighbouring_steps_are_joined(PublishedRow row) =>
-        Assert.Equal(row.ExpectedNumber, Assembled(row.Text("code")).Steps.Count);
-
-    [Theory, MemberData(nameof(SpeciesCodes))]
-    public void Species_and_thickness_find_the_listed_code(PublishedRow row) =>
-        Assert.Equal(row.Expected, Schedule(row).Code.ToString());
-
-    [Theory, MemberData(nameof(Steps))]
-    public void Species_schedule_agrees_step_by_step(PublishedRow row)
-    {
-        var step = Schedule(row).Steps[(int)row["step"] - 1];
-
-        var actual = row.Quantity switch
-        {
-            "step_mc_above_pct" => step.Above.Percent,
-            "step_dry_bulb_f" => step.DryBulbFahrenheit,
-            "step_wet_bulb_f" => step.WetBulbFahrenheit,
-            "step_wet_bulb_floor90_f" => step.WetBulbFloored90Fahrenheit,
-            "step_rh_pct" => step.Air.Humidity.Percent,
-            _ => step.Air.Emc!.Value.Percent,
-        };
-        Assert.InRange(actual, row.Low, row.High);
-    }
-
     [Fact]
     public void Table_would_notice_one_number_of_depression_or_ten_degrees()
     {
@@ -150,9 +102,4 @@ public class KilnScheduleTests
     [InlineData("")]
     public void Code_outside_the_tables_is_refused(string text) =>
         Assert.IsType<Outcome<KilnCode>.Refused>(KilnCode.Parse("code", text));
-
-    private static KilnSchedule Assembled(string code) => KilnSchedule.Assemble(Given.Done(KilnCode.Parse("code", code)));
-
-    private static KilnSchedule Schedule(PublishedRow row) =>
-        Given.Done(KilnSchedule.For(Given.Species(row.Text("species")), Given.Thickness(row.Text("thickness"))));
 }

@@ -1,32 +1,11 @@
-using System.Globalization;
 using Boardwright.Drying.Schedules;
 using Boardwright.Quantities;
-using Boardwright.Testing;
 using Boardwright.Wood;
 
 namespace Boardwright.Drying.Tests.Schedules;
 
 public class RedryTests
 {
-    public static IEnumerable<object[]> Printed => PublishedTable.Theory("redry");
-
-    [Theory, MemberData(nameof(Printed))]
-    public void Two_steps_are_as_printed(PublishedRow row)
-    {
-        var redry = Given.Done(Redry.For(Lot(row["now_pct"], row["target_pct"])));
-        double[] actual = row.Quantity switch
-        {
-            "first_emc_pct" => [redry.First.Emc.Percent],
-            "second_emc_pct" => [redry.Second.Emc.Percent],
-            "first_dry_bulb_f" => [redry.First.DryBulb.Fahrenheit],
-            "second_dry_bulb_f" => [redry.Second.DryBulb.Fahrenheit],
-            _ => [Redry.FirstLeast.Hours, Redry.FirstMost.Hours],
-        };
-        var ends = row.Expected.Split('-').Select(end => double.Parse(end, CultureInfo.InvariantCulture)).ToList();
-
-        Assert.All(actual, value => Assert.InRange(value, ends[0] - row.Tolerance, ends[^1] + row.Tolerance));
-    }
-
     [Fact]
     public void Bulbs_of_both_steps_hold_their_equilibrium()
     {

@@ -6,42 +6,6 @@ namespace Boardwright.Drying.Tests.Treatment;
 
 public class HeatTreatmentTests
 {
-    private const double SquareMetresPerSquareInch = 0.0254 * 0.0254;
-
-    public static IEnumerable<object[]> Equation => PublishedTable.Theory("treatment", "heating_conduction_min");
-
-    public static IEnumerable<object[]> Calculated => PublishedTable.Theory("treatment", "heating_calculated_min");
-
-    public static IEnumerable<object[]> Measured => PublishedTable.Theory("treatment", "heating_measured_min");
-
-    public static IEnumerable<object[]> Bounds => PublishedTable.Theory("treatment", "heating_upper_min");
-
-    [Theory, MemberData(nameof(Equation))]
-    public void Rectangle_equation_gives_the_worked_time(PublishedRow row)
-    {
-        var seconds = RectangleHeating.SecondsUntil(
-            (row["surface_F"] - row["target_F"]) / (row["surface_F"] - row["initial_F"]),
-            row["alpha_in2_per_s"] * SquareMetresPerSquareInch, row["a_in"] * 0.0254, row["b_in"] * 0.0254);
-
-        Assert.InRange(seconds / 60.0, row.Low, row.High);
-    }
-
-    [Theory, MemberData(nameof(Calculated))]
-    public void Heating_time_agrees_with_the_handbooks_calculation(PublishedRow row) =>
-        Assert.InRange(Treat(row).Heating.Minutes, row.Low, row.High);
-
-    [Theory, MemberData(nameof(Measured))]
-    public void Heating_time_lies_within_15_percent_of_the_measured_one(PublishedRow row) =>
-        Assert.InRange(Treat(row).Heating.Minutes, row.Low, row.High);
-
-    [Theory, MemberData(nameof(Bounds))]
-    public void Upper_time_covers_the_printed_99_percent_bound(PublishedRow row) =>
-        Assert.True(Treat(row).HeatingUpper.Minutes >= row.ExpectedNumber - 0.5, $"{Treat(row).HeatingUpper.Minutes}");
-
-    [Fact]
-    public void Table_would_notice_a_one_percent_error() =>
-        Assert.Contains(PublishedTable.Rows("treatment"), row => row.Quantity == "heating_calculated_min" && row.ExpectedNumber * 0.01 > row.Tolerance);
-
     [Fact]
     public void Wet_bulb_under_the_core_has_no_answer()
     {
@@ -89,8 +53,4 @@ public class HeatTreatmentTests
 
     private static HeatTreatment Core(double celsius) => Given.Done(HeatTreatment.For(
         Given.Species("sugar maple"), Given.Thickness("2in"), Length.FromInches(6.0), Temperature.FromCelsius(10.0), Temperature.FromCelsius(celsius), Temperature.FromCelsius(70.0), default));
-
-    private static HeatTreatment Treat(PublishedRow row) => Given.Done(HeatTreatment.For(
-        Given.Species(row.Text("species")), Length.FromInches(row["thickness_in"]), Length.FromInches(row["width_in"]), Temperature.FromFahrenheit(row["initial_f"]),
-        Temperature.FromFahrenheit(row["core_f"]), Temperature.FromFahrenheit(row["medium_f"]), TemperatureDifference.FromFahrenheitDegrees(row["depression_f"])));
 }

@@ -1,43 +1,11 @@
 using Boardwright.Drying.Vacuum;
 using Boardwright.Quantities;
-using Boardwright.Testing;
 using Boardwright.Wood;
 
 namespace Boardwright.Drying.Tests.Vacuum;
 
 public sealed class VacuumDryingTests(ITestOutputHelper output)
 {
-    private const string Table = "vacuum-drying";
-
-    public static IEnumerable<object[]> Rows() => PublishedTable.Theory(Table);
-
-    [Theory, MemberData(nameof(Rows))]
-    public void Published_vacuum_figures_are_reproduced(PublishedRow row) => Assert.InRange(
-        row.Quantity switch
-        {
-            "if97_pressure" => BoilingPoint.PressureAt(Temperature.FromKelvins(row["T_k"])).Pascals / 1e6,
-            "if97_temperature" => BoilingPoint.At(Pressure.FromPascals(row["p_mpa"] * 1e6)).Kelvins,
-            "boiling_point" => BoilingPoint.At(Pressure.FromKilopascals(row["kpa"])).Celsius,
-            "boiling_pressure" => BoilingPoint.PressureAt(Temperature.FromCelsius(row["T_c"])).Pascals / 1000.0,
-            "water_boiling_point" => BoilingPoint.At(Chamber(row)).Celsius,
-            "vacuum_emc_pure_vapour" => VacuumEmc.At(Temperature.FromCelsius(row["wood_temp_C"]), Chamber(row))!.Value.Percent,
-            "free_water_boils" => VacuumEmc.Boils(Temperature.FromCelsius(row["wood_temp_C"]), Chamber(row)) ? 1.0 : 0.0,
-            "vapour_flow_capacity" => VapourFlow.KilogramsPerCubicMetreHour(
-                row["permeability_m2"], row["half_length_m"], row["wood_temp_C"] + 273.15, BoilingPoint.PressureAt(Temperature.FromCelsius(row["wood_temp_C"])).Pascals, row["chamber_kPa"] * 1000.0),
-            "rf_power_density" => RadioFrequency.WattsPerCubicMetre(row["frequency_Hz"], row["loss_factor"], row["field_V_per_m"]),
-            "rf_line_energy" => new RadioFrequency(Share.FromFraction(row["generator_efficiency"]), Share.FromFraction(row["applicator_efficiency"])).MainsKilowattHours(row["latent_kWh"] + row["sensible_kWh"]),
-            "water_removed" => Walnut().Water.Kilograms,
-            "mc_from_condensate" => Done(Condensate.MoistureOf(
-                MoistureContent.FromPercent(row["mc_initial_pct"]), Mass.FromKilograms(row["caught_kg"]), Share.FromFraction(row["share"]), Mass.FromKilograms(row["oven_dry_kg"]))).Percent,
-            _ => double.NaN,
-        },
-        row.Low, row.High);
-
-    [Fact]
-    public void The_table_would_notice_a_one_percent_error() => Assert.All(
-        PublishedTable.Rows(Table).GroupBy(row => row.Quantity).Where(quantity => quantity.Key != "free_water_boils"),
-        quantity => Assert.Contains(quantity, row => Math.Abs(row.ExpectedNumber) * 0.01 > row.Tolerance));
-
     [Fact]
     public void Pressure_and_boiling_point_are_each_others_inverse() => Assert.All(
         Enumerable.Range(1, 100),
@@ -106,8 +74,6 @@ public sealed class VacuumDryingTests(ITestOutputHelper output)
     private static VacuumCharge Charge(string species, double thicknessMm, double lengthM, double from, double to, double cubicMetres) => new(
         Done(SpeciesTable.Find("species", species)), Length.FromMillimetres(thicknessMm), Length.FromMetres(lengthM), MoistureContent.FromPercent(from), MoistureContent.FromPercent(to),
         Volume.FromCubicMetres(cubicMetres), Pressure.FromPascals(7500.0), Power.FromKilowatts(18.0));
-
-    private static Pressure Chamber(PublishedRow row) => Pressure.FromPascals(row.Has("abs_pressure_kPa") ? row["abs_pressure_kPa"] * 1000.0 : row["abs_pressure_mmHg"] * 133.322387415);
 
     private static T Done<T>(Outcome<T> outcome) => Assert.IsType<Outcome<T>.Done>(outcome).Value;
 }
