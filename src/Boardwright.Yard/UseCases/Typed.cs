@@ -55,7 +55,7 @@ internal sealed class Typed
     public string By(YardState state, string? text)
     {
         if (text is null || !state.People.ContainsKey(text))
-            Refuse("Who", text, $"one of {string.Join(", ", state.People.Keys)}");
+            Refuse("Who", text, state.People.Count == 0 ? "a person of the house; nobody is written in yet (The house, People)" : $"one of {string.Join(", ", state.People.Keys)}");
         return text ?? "";
     }
 

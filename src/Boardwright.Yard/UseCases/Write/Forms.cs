@@ -49,6 +49,7 @@ public sealed record YardForm(string Do, Duties For, IReadOnlyList<FormLink> Lin
             new("Read the shop’s temperature", Duties.Casting, state.Resins.Count == 0 ? [] : [new("", $"{(state.ShopC.Count > 0 ? $"last read {state.ShopC.Keys.Last():d MMM HH:mm}" : "never read")}", "/pours/shop")]),
             new("Count resin", Duties.Casting, state.Resins.Count == 0 ? [] : [new("", string.Join(", ", state.Resins.Keys), "/pours/resin")]),
             new("Write something else", Duties.All, [new("", "equipment, tags, species, counts, interruptions, answers to customers, remarks", "/write/entry")]),
+            new("Change a price, a figure, a kiln, a person", Duties.Office, [new("", "how the yard is set up", "/house")]),
             new("Correct an entry", Duties.All, [new("", "open the book at the entry; the old one stays, struck through", "/book")]),
         ];
     }
