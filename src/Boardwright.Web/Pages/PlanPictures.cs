@@ -17,6 +17,9 @@ internal static class PlanPictures
         Shortage = Shortage(sheet.Shortage),
     };
 
+    /// <summary>Heat by day of what the season runs, without the kilns' bars.</summary>
+    public static SeasonDrawing Planned(YardState state, SeasonSheet sheet) => Season(state, sheet) with { From = state.Today, Kilns = [] };
+
     /// <summary>Heat by day without kilns in the picture, all of them held hot.</summary>
     public static SeasonDrawing Heat(YardState state, IReadOnlyList<HeatDay> days) => new(state.Today, days[^1].Date.AddDays(1), state.Today, [])
     {

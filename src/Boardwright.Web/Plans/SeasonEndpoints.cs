@@ -30,13 +30,16 @@ public static class SeasonEndpoints
 
     private static IResult Events(YardBook book, PlanDesk desk, HttpResponse response, Func<IReadOnlyList<CalendarEvent>, IResult> show)
     {
-        if (desk.Look() is { IsRunning: false, Best: { } made })
+        switch (desk.Look())
         {
-            return show(SeasonEvents.Of(book.State, SeasonSheet.Of(book.State, made)));
+            case { IsRunning: true }:
+                response.Headers.RetryAfter = "30";
+                return Results.Text(AskAgain, "text/plain", System.Text.Encoding.UTF8, StatusCodes.Status503ServiceUnavailable);
+            case { Best: { } made }:
+                return show(SeasonEvents.Of(book.State, SeasonSheet.Of(book.State, made)));
+            default:
+                return Results.Text(desk.Season().Why ?? AskAgain, "text/plain", System.Text.Encoding.UTF8, StatusCodes.Status422UnprocessableEntity); // asking again would not help
         }
-
-        response.Headers.RetryAfter = "30";
-        return Results.Text(AskAgain, "text/plain", System.Text.Encoding.UTF8, StatusCodes.Status503ServiceUnavailable);
     }
 
     private static DateOnly? Day(string? text, DateOnly today) =>

@@ -20,7 +20,10 @@ public static class DayWords
     };
 
     /// <summary>A temperature in whole degrees, its minus a true one; never "minus nought".</summary>
-    public static string Celsius(double celsius) => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(celsius) + 0.0:0} °C").Replace('-', '−');
+    public static string Celsius(double celsius) => $"{Whole(celsius)} °C";
+
+    /// <summary>A whole number, its minus a true one; never "minus nought".</summary>
+    public static string Whole(double number) => (Math.Round(number) + 0.0).ToString("0", CultureInfo.InvariantCulture).Replace('-', '−');
 
     public static DateOnly Day(this DateTime time) => DateOnly.FromDateTime(time);
 }

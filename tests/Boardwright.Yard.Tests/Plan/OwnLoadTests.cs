@@ -28,9 +28,10 @@ public sealed class OwnLoadTests
     [Fact]
     public void Stacks_that_go_apart_are_told_one_by_one()
     {
-        var own = new PlannedCharge("X-1", "K1", new(2026, 11, 20), new(2026, 12, 1), ["S-99", "S-07"], null, 1);
+        var own = new PlannedCharge("X-1", "K1", new(2026, 11, 20), new(2026, 12, 1), ["S-01", "S-07"], null, 1);
+        var cherryOnly = Only([Cherry with { Stacks = [.. Cherry.Stacks.Where(stack => stack.Tag == "S-07")] }]);
 
-        Assert.EndsWith($"Worked plan: S-07 in {Cherry.Kiln} on {Cherry.In:d MMM}; S-99 in no kiln.", OwnLoad.Beside(SmallYard.State, own, SmallYard.Season), StringComparison.Ordinal);
+        Assert.EndsWith($"Worked plan: S-07 in {Cherry.Kiln} on {Cherry.In:d MMM}; S-01 in no kiln.", OwnLoad.Beside(SmallYard.State, own, cherryOnly), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -40,12 +41,21 @@ public sealed class OwnLoadTests
         var own = new PlannedCharge("X-1", Cherry.Kiln, Cherry.In.Day(), Cherry.Out.Day(), ["S-07"], null, 1);
 
         Assert.Contains(", with ", OwnLoad.Beside(SmallYard.State, own, SmallYard.Season), StringComparison.Ordinal);
-        Assert.Null(OwnLoad.Beside(SmallYard.State, own, SmallYard.Season, "S-07"));
+        Assert.EndsWith($"Worked plan: the same kiln and day, with {string.Join(", ", Tags(Cherry).Remove("S-07"))}.", OwnLoad.Beside(SmallYard.State, own, SmallYard.Season, "S-07"), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Stack_that_stays_in_the_yard_goes_in_no_kiln() =>
-        Assert.EndsWith("Worked plan: in no kiln.", OwnLoad.Beside(SmallYard.State, new("X-1", "K1", new(2026, 11, 20), new(2026, 12, 1), ["S-99"], null, 1), SmallYard.Season), StringComparison.Ordinal);
+        Assert.EndsWith("Worked plan: in no kiln.", OwnLoad.Beside(SmallYard.State, SmallYard.State.PlannedCharges["C-1"], Only([])), StringComparison.Ordinal);
+
+    [Fact]
+    public void Wood_that_was_dried_meanwhile_is_planned_no_more()
+    {
+        var yard = SmallYard.State with { Stacks = SmallYard.State.Stacks.SetItem("S-11", SmallYard.State.Stacks["S-11"] with { Stage = StackStage.KilnDried }) };
+
+        Assert.Null(OwnLoad.Beside(yard, yard.PlannedCharges["D-1"], Only([])));
+        Assert.DoesNotContain(PlansBeside.Of(yard, SmallYard.Made)!.Loads, load => load.Yours?.StartsWith("D-1", StringComparison.Ordinal) == true);
+    }
 
     [Fact]
     public void Plan_that_is_still_being_worked_out_is_told_as_such_and_one_not_asked_for_is_not()
@@ -55,6 +65,8 @@ public sealed class OwnLoadTests
         Assert.Equal("Your plan: K1 on 12 Nov. The season’s plan is still being worked out.", OwnLoad.Beside(SmallYard.State, own, SeasonNow.StillWorked));
         Assert.Null(OwnLoad.Beside(SmallYard.State, own, SeasonNow.NotAsked));
     }
+
+    private static SeasonNow Only(IReadOnlyList<SeasonCharge> charges) => SmallYard.Season with { Sheet = SmallYard.Season.Sheet! with { Kilns = [("K1", charges)] } };
 
     private static ImmutableList<string> Tags(SeasonCharge charge) => [.. charge.Stacks.Select(stack => stack.Tag)];
 }

@@ -82,7 +82,7 @@ public sealed record BoilerSheet(IReadOnlyList<HeatDay> ByDay, IReadOnlyList<Tra
             [
                 ("outside", Words($"{day.OutsideC:0.0} °C, {day.Weather}")),
                 .. YardHeat.Boilers(state).Select(boiler => (boiler.Name, Words($"{boiler.SteadyOutput.Kilowatts:0} kW{(boiler.RunsOn(day.Date) ? "" : ", down")}"))),
-                ("shop and house", Words($"{shop.KilowattsPerKelvin:0.##} kW for each kelvin below {shop.NeedsNoneAt.Celsius:0.#} °C")),
+                ("shop and house", Words($"{shop.KilowattsPerKelvin:0.##} kW for each °C below {shop.NeedsNoneAt.Celsius:0.#} °C")),
                 .. day.KilnsHoldKw.Select(kiln => ($"{kiln.Kiln} held hot", Words($"{kiln.Kw:0.0} kW"))),
             ],
         };
@@ -99,7 +99,7 @@ public sealed record BoilerSheet(IReadOnlyList<HeatDay> ByDay, IReadOnlyList<Tra
             Inputs =
             [
                 ("boilers", Words($"{worst.CapacityKw:0} kW")), ("shop and house", Words($"{worst.ShopKw:0.0} kW")), .. worst.KilnsHoldKw.Select(kiln => ($"{kiln.Kiln} held hot", Words($"{kiln.Kw:0.0} kW"))),
-                ("turning the shop down 1 K saves", Words($"{YardHeat.Shop(state).KilowattsPerKelvin:0.##} kW")),
+                ("turning the shop down 1 °C saves", Words($"{YardHeat.Shop(state).KilowattsPerKelvin:0.##} kW")),
             ],
         };
     }

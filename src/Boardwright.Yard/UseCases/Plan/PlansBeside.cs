@@ -31,18 +31,18 @@ public sealed record PlansBeside(PlanTried Own, PlanTried Worked, IReadOnlyList<
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(made);
         ArgumentNullException.ThrowIfNull(sheet);
-        var own = state.PlannedCharges.Values.Where(charge => !state.Charges.ContainsKey(charge.Tag)).OrderBy(charge => charge.InOn).ThenBy(charge => charge.Tag, StringComparer.Ordinal).ToList();
+        var own = state.PlannedCharges.Values.Where(charge => !state.Charges.ContainsKey(charge.Tag) && OwnLoad.Waiting(state, charge).Count > 0).OrderBy(charge => charge.InOn).ThenBy(charge => charge.Tag, StringComparer.Ordinal).ToList();
         if (own.Count == 0)
         {
             return null;
         }
 
-        var hand = HandPlan.Of(made.Input, own.Select(charge => new HandCharge(charge.Kiln, charge.Stacks, charge.InOn)));
+        var hand = HandPlan.Of(made.Input, own.Select(charge => new HandCharge(charge.Kiln, OwnLoad.Waiting(state, charge), charge.InOn)));
         var words = hand.Left.Count == 0 ? "Your own plan" : $"Your own plan, without {string.Join(", ", hand.Left)} that cannot go where you put {(hand.Left.Count == 1 ? "it" : "them")}";
         var season = SeasonNow.NotAsked with { Made = made, Sheet = sheet };
         return new(new(words, made.Input, hand.Plan, PlanOutlook.Of(made.Input, hand.Plan)), PlanWhatIf.Worked(made), hand.Left,
         [
-            .. own.Select(charge => new LoadBeside(string.Join(", ", charge.Stacks), $"{charge.Tag}: {charge.Kiln}, {Days(charge.InOn, charge.OutOn, state.Today)}", Sentence(OwnLoad.Worked(charge, season)), OwnLoad.Agrees(charge, season))),
+            .. own.Select(charge => new LoadBeside(string.Join(", ", OwnLoad.Waiting(state, charge)), $"{charge.Tag}: {charge.Kiln}, {Days(charge.InOn, charge.OutOn, state.Today)}", Sentence(OwnLoad.Worked(state, charge, season)), OwnLoad.Agrees(state, charge, season))),
             .. sheet.Kilns.SelectMany(row => row.Charges).Where(charge => charge.Tag is null && !charge.Stacks.Any(stack => own.Any(one => one.Stacks.Contains(stack.Tag)))).OrderBy(charge => charge.In)
                 .Select(charge => new LoadBeside(string.Join(", ", charge.Stacks.Select(stack => stack.Tag)), null, $"{charge.Kiln}, {Days(charge.In.Day(), charge.Out.Day(), state.Today)}", false)),
         ]);

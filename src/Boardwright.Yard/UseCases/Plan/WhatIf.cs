@@ -31,6 +31,9 @@ public sealed record PlanTried(string Words, PlanInput Input, Plan Plan, PlanOut
     /// <summary>Heat and electricity of all charges, money.</summary>
     public decimal HeatMoney => Outlook.Charges.Sum(charge => charge.HeatMoney);
 
+    /// <summary>Footage of the charges the plan begins.</summary>
+    public double LoadedBf => Plan.Charges.Where(charge => charge.Started is null).SelectMany(charge => charge.Stacks).Sum(id => Input.Stacks.First(stack => stack.Id == id).Volume.Count);
+
     /// <summary>Days an order is late; 0 for one it does not have.</summary>
     public int DaysLate(string order) => Outlook.Orders.FirstOrDefault(one => one.Order == order)?.LateDays ?? 0;
 }

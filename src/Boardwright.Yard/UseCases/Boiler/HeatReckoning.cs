@@ -1,0 +1,129 @@
+using System.Globalization;
+using Boardwright.Drying.Board;
+using Boardwright.Quantities;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.State;
+
+namespace Boardwright.Yard.UseCases;
+
+/// <summary>What each way through short days costs.</summary>
+internal sealed class HeatReckoning(YardState state, PlanFigures figures, IReadOnlyList<HeatDay> shorts, IReadOnlyList<HeatUse> uses)
+{
+    private const double HoursADay = 24.0;
+    private const double WarmingDays = 0.5; // half a day to be hot again
+    private const double DriftMostKelvins = 10.0; // cooler still and it is another schedule: common practice, no source
+
+    private readonly HeatDay worst = shorts.MaxBy(day => day.ShortKw)!;
+
+    public double MissingKwh => shorts.Sum(day => day.ShortKw) * HoursADay;
+
+    private double ShopKwPerKelvin => YardHeat.Shop(state).KilowattsPerKelvin;
+
+    public HeatChoice? ShopCooler()
+    {
+        if (ShopKwPerKelvin <= 0.0)
+            return null;
+        var kelvins = worst.ShortKw / ShopKwPerKelvin;
+        var enough = kelvins <= figures.ShopGivesWayKelvins;
+        return new(Words($"Turn shop and house down by {kelvins:0.0} °C"), 0.0, (decimal)MissingKwh * figures.ShopMoneyPerKwh, enough,
+            Words($"{MissingKwh:0} kWh at {figures.ShopMoneyPerKwh:0.00} (setting shop_gives_way_money){(enough ? "" : Words($"; the house gives way by {figures.ShopGivesWayKelvins:0.#} °C only"))}"), []);
+    }
+
+    /// <summary>Every kiln that is hot a little cooler: the drying slows as its coefficient falls with temperature.</summary>
+    public HeatChoice? SlowDown()
+    {
+        var cooler = shorts.Select(day => (day.Date, Kelvins: PerKelvin(day) is > 0.0 and var one ? day.ShortKw / one : double.PositiveInfinity)).ToList();
+        var most = cooler.Max(day => day.Kelvins);
+        if (double.IsInfinity(most))
+            return null;
+        var (lost, late, money) = (0.0, new List<string>(), 0m);
+        foreach (var use in uses)
+        {
+            var dryBulb = (use.Runs ? state.Charges.GetValueOrDefault(use.Name)?.Settings.LastOrDefault()?.DryBulb : null) ?? YardHeat.Holding(use.Kiln)!.Inside;
+            var days = cooler.Where(day => use.IsIn(day.Date)).Sum(day => 1.0 - BoardPhysics.DiffusionFactor(dryBulb.Celsius - Math.Min(day.Kelvins, DriftMostKelvins)) / BoardPhysics.DiffusionFactor(dryBulb.Celsius));
+            lost += days;
+            money += Money(use) * (decimal)days + Lateness(use, days, late);
+        }
+
+        return most <= DriftMostKelvins
+            ? new(Words($"Let all hot kilns drift {most:0.0} °C cooler on those days"), lost, money, true, Words($"{PerKelvin(worst):0.00} kW for each degree; drying slows with temperature as exp(-5280/T)"), late)
+            : new(Words($"Let all hot kilns drift {DriftMostKelvins:0} °C cooler on those days"), lost, money, false, Words($"{PerKelvin(worst):0.00} kW for each degree: {PerKelvin(worst) * DriftMostKelvins:0.0} of {worst.ShortKw:0.0} kW; cooler still is another schedule"), late);
+    }
+
+    /// <summary>One kiln shut and coasting on the short days, with one charge in it on all of them: the smallest that is enough, else the largest.</summary>
+    public HeatChoice? Hold()
+    {
+        var found = shorts[0].KilnsHoldKw.Select(kiln => (Kiln: state.Kilns[kiln.Kiln], Use: uses.FirstOrDefault(use => use.Kiln.Name == kiln.Kiln && use.IsIn(worst.Date)), Kw: Draws(kiln.Kiln, worst)))
+            .Where(one => one.Kw > 0.0 && one.Kiln.Down is null && (one.Use is null ? !uses.Any(use => use.Kiln == one.Kiln && use.In <= shorts[^1].Date && use.Dry >= shorts[0].Date) : one.Use.In < shorts[0].Date && one.Use.Dry >= shorts[^1].Date))
+            .Select(one => (one.Kiln, one.Use, one.Kw, Still: Rest(one.Kiln.Name, DateOnly.MinValue)))
+            .OrderBy(one => one.Still.WorstKw > 0.0).ThenBy(one => one.Use is not null).ThenBy(one => one.Still.WorstKw > 0.0 ? -one.Kw : one.Kw).ToList();
+        if (found is not [var (kiln, use, kw, rest), ..])
+            return null;
+        if (use is null)
+            return WithShop($"Leave {kiln.Name} cold: nothing is planned in it then", 0.0, 0m, rest, Words($"saves {kw:0.0} kW on the worst day"), []);
+        var days = shorts.Count + WarmingDays;
+        var late = new List<string>();
+        var money = Money(use) * (decimal)days + Lateness(use, days, late);
+        return WithShop($"Hold {use.Name} in {kiln.Name}: vents shut, it coasts", days, money, rest, Words($"saves {kw:0.0} kW on the worst day; {shorts.Count} {(shorts.Count == 1 ? "day" : "days")} and half a day to be hot again, at {Money(use):0} a day"), late);
+    }
+
+    /// <summary>The last load before the end of the short days is put in after them.</summary>
+    public HeatChoice? Postpone()
+    {
+        var last = shorts[^1].Date;
+        if (uses.Where(use => !use.Runs && use.In >= state.Today && use.In <= last).MaxBy(use => use.In) is not { } next)
+            return null;
+        var days = last.DayNumber + 1 - next.In.DayNumber;
+        var late = new List<string>();
+        var money = Money(next) * days + Lateness(next, days, late);
+        return WithShop(Words($"Load {next.Name} in {next.Kiln.Name} on {last.AddDays(1):d MMM} instead of {next.In:d MMM}"), days, money, Rest(next.Kiln.Name, next.In),
+            Words($"{days} {(days == 1 ? "day" : "days")} of {next.Kiln.Name} empty at {Money(next):0}; saves {Draws(next.Kiln.Name, worst):0.0} kW on the worst day"), late);
+    }
+
+    public HeatChoice Electric() => new(
+        Words($"Electric heat, {worst.ShortKw:0.0} kW"), 0.0, (decimal)(MissingKwh * figures.ElectricityMoneyPerKwh), true, Words($"{MissingKwh:0} kWh at {figures.ElectricityMoneyPerKwh:0.00} (setting electricity), if wiring and heaters are there and the local code allows them"), []);
+
+    // A little that is still missing is taken from the shop, as far as it gives way.
+    private HeatChoice WithShop(string way, double days, decimal money, (double WorstKw, double Kwh) rest, string basis, List<string> late)
+    {
+        if (rest.WorstKw <= 0.0)
+            return new(way, days, money, true, basis, late);
+        var kelvins = ShopKwPerKelvin > 0.0 ? rest.WorstKw / ShopKwPerKelvin : double.PositiveInfinity;
+        return kelvins <= figures.ShopGivesWayKelvins
+            ? new(Words($"{way}; turn the shop down by {kelvins:0.0} °C"), days, money + (decimal)rest.Kwh * figures.ShopMoneyPerKwh, true, basis, late)
+            : new(way, days, money, false, Words($"{basis}; still short {rest.WorstKw:0.0} kW at worst"), late);
+    }
+
+    // What is still missing with one kiln drawing nothing from a day on.
+    private (double WorstKw, double Kwh) Rest(string kiln, DateOnly from)
+    {
+        var rest = shorts.Select(day => Math.Max(0.0, day.ShortKw - (day.Date >= from ? Draws(kiln, day) : 0.0))).ToList();
+        return (rest.Max(), rest.Sum() * HoursADay);
+    }
+
+    private static double Draws(string kiln, HeatDay day) => day.KilnsHoldKw.Where(one => one.Kiln == kiln).Sum(one => one.Kw);
+
+    private double PerKelvin(HeatDay day) => day.KilnsHoldKw.Where(one => one.Kw > 0.0).Select(one => YardHeat.Holding(state.Kilns[one.Kiln])!)
+        .Sum(holding => holding.KilowattsAt(Temperature.FromCelsius(0.0)) - holding.KilowattsAt(Temperature.FromCelsius(1.0)));
+
+    private decimal Money(HeatUse use) => use.Kiln.Installed.FixedPerDayMoney + (decimal)((state.Setting("kiln_day_margin") ?? 0.0) * use.Bf / 1000.0);
+
+    // An order is late by what the loss goes beyond its slack.
+    private decimal Lateness(HeatUse use, double lost, List<string> late)
+    {
+        var money = 0m;
+        foreach (var order in use.Orders.Select(tag => state.Orders.GetValueOrDefault(tag)).OfType<Order>().Where(order => order.IsOpen))
+        {
+            var slack = use.Dry == DateOnly.MaxValue ? 0 : order.DueOn.DayNumber - use.Dry.DayNumber;
+            var days = Math.Ceiling(lost - Math.Max(0, slack));
+            if (days <= 0.0)
+                continue;
+            money += (decimal)days * order.LatePerDayMoney;
+            late.Add(Words($"{order.Tag} by {days:0} {(days == 1.0 ? "day" : "days")}"));
+        }
+
+        return money;
+    }
+
+    private static string Words(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,101 @@
+using Boardwright.Quantities;
+using Boardwright.Testing;
+using Boardwright.Web.Plans;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.Facts;
+using Boardwright.Yard.UseCases;
+
+namespace Boardwright.Web.Tests.Plans;
+
+/// <summary>The desks that plan beside the requests, on a small yard (invented).</summary>
+public sealed class DeskTests
+{
+    private const double Little = 0.02;
+
+    [Fact]
+    public async Task Season_is_told_once_it_is_worked_to_its_end_and_is_the_plan_that_is_shown()
+    {
+        using var desk = new PlanDesk(SmallBook.Open(), TimeProvider.System, Little);
+
+        await desk.MadeAsync();
+
+        Assert.Same(desk.Look().Best, desk.Season().Made);
+        Assert.Null(desk.Season().Why);
+        Assert.Same(desk.Season(), desk.Season());
+    }
+
+    [Fact]
+    public async Task Entry_in_the_book_makes_another_season()
+    {
+        var book = SmallBook.Open();
+        using var desk = new PlanDesk(book, TimeProvider.System, Little);
+        await desk.MadeAsync();
+        var before = desk.Season();
+
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(book.Write("Pell", new MoistureRead("S-07", MoistureMethod.OvenSections, MeanPct: 40.0, SdPct: 1.0, Boards: 12)));
+
+        Assert.NotSame(before.Made, desk.Season().Made);
+        await desk.MadeAsync();
+        Assert.NotSame(before.Made, desk.Season().Made);
+        Assert.NotNull(desk.Season().Sheet);
+    }
+
+    [Fact]
+    public async Task Yard_that_cannot_be_planned_says_why()
+    {
+        using var desk = new PlanDesk(new YardBook(new MemoryBookStore([]), new StandingClock(new(2026, 11, 2, 16, 0, 0))), TimeProvider.System, Little);
+
+        await desk.MadeAsync();
+
+        Assert.Contains("no kiln", desk.Season().Why, StringComparison.Ordinal);
+        Assert.Null(desk.Season().Sheet);
+    }
+
+    [Fact]
+    public async Task What_ifs_are_planned_once_for_a_plan_and_kept_until_it_is_another()
+    {
+        var book = SmallBook.Open();
+        using var plans = new PlanDesk(book, TimeProvider.System, Little);
+        using var desk = new WhatIfDesk(book, plans, Little);
+        await plans.MadeAsync();
+
+        var view = Ended(desk);
+
+        Assert.Equal(["Your own plan"], view.Ways.Select(way => way.Words).Where(words => words.StartsWith("Your", StringComparison.Ordinal)));
+        Assert.Equal(PlanWhatIf.Tries(book.State, view.Plan.Best!, Little, TestContext.Current.CancellationToken).Select(one => one.Words), view.Tried.Select(one => one.Words));
+        Assert.Same(view.Ways, desk.Look().Ways);
+
+        book.Write("Pell", new MoistureRead("S-07", MoistureMethod.OvenSections, MeanPct: 40.0, SdPct: 1.0, Boards: 12));
+        await plans.MadeAsync();
+
+        Assert.NotSame(view.Ways, Ended(desk).Ways);
+    }
+
+    [Fact]
+    public async Task What_ifs_of_a_yard_without_a_plan_are_none()
+    {
+        var book = new YardBook(new MemoryBookStore([]), new StandingClock(new(2026, 11, 2, 16, 0, 0)));
+        using var plans = new PlanDesk(book, TimeProvider.System, Little);
+        using var desk = new WhatIfDesk(book, plans, Little);
+        await plans.MadeAsync();
+
+        var view = desk.Look();
+
+        Assert.False(view.IsRunning);
+        Assert.Empty(view.Ways);
+        Assert.IsType<Outcome<PlanMade>.Refused>(view.Plan.Ended);
+    }
+
+    // Each look waits a moment for the desk.
+    private static WhatIfView Ended(WhatIfDesk desk)
+    {
+        var view = desk.Look();
+        for (var looks = 0; view.IsRunning && looks < 400; looks++)
+        {
+            view = desk.Look();
+        }
+
+        Assert.False(view.IsRunning);
+        return view;
+    }
+}
