@@ -22,7 +22,7 @@ public static class Addresses
         ("charge-share", "/charges/share"), ("charge-share-yes", "/charges/share?stacks=S-03&stacks=S-04"), ("charge-share-no", "/charges/share?stacks=S-02&stacks=S-23"),
         ("season-what-if", "/season/what-if"), ("season-take", "/season/take"), ("season-refused", "/season?without=B9:2026-11-02..2026-11-03"), ("boiler", "/boiler"),
         ("tally", "/tally"), ("pack-disputed", "/tally/P-118"), ("pack", "/tally/P-119"), ("pack-new", "/tally/new"), ("pack-open", "/tally/open?pack=P-118"),
-        ("pack-count", "/tally/P-118/count?stack=S-07&order=O-301&line=1"), ("pack-unknown", "/tally/P-999"),
+        ("pack-count", "/tally/P-118/count?stack=R-39&order=O-300&line=1"), ("pack-unknown", "/tally/P-999"),
         ("promises", "/promises"), ("order", "/promises/O-303"), ("order-cannot", "/promises/O-309"), ("order-flooring", "/promises/O-310"), ("order-new", "/promises/new"), ("order-ship", "/promises/O-310/ship"), ("customers", "/promises/customers"), ("claims", "/promises/claims"),
         ("order-unknown", "/promises/O-999"),
         ("pours", "/pours"), ("pour-class", "/pours/T-1"), ("pour", "/pours/T-5"), ("pour-soft", "/pours/Q-3"), ("pour-cannot", "/pours/T-8"), ("pour-mix", "/pours/T-1/mix"), ("pour-filled", "/pours/T-1/poured"),

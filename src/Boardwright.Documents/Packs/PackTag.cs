@@ -121,7 +121,10 @@ public static class PackTag
             else
                 sheet.Box(left, top + 7.0, 40.0, 9.0, Ink.Rule);
 
-            Fit.Into(sheet, letters.Regular, content.MoistureBasis ?? "not measured", (width * 0.44) - 3.0, 2, 10.0, 9.0).Draw(sheet, left, top + 17.0);
+            var basisLines = content.MoistureOrdered is null ? 2 : 1;
+            Fit.Into(sheet, letters.Regular, content.MoistureBasis ?? "not measured", (width * 0.44) - 3.0, basisLines, 10.0, 9.0).Draw(sheet, left, top + 17.0);
+            if (content.MoistureOrdered is not null)
+                Fit.Into(sheet, letters.Bold, content.MoistureOrdered, (width * 0.44) - 3.0, 1, 10.0, 9.0).Draw(sheet, left, top + 21.2);
             DrawHeat(middle, top, right - middle);
             sheet.Line(left, top + 26.0, right, top + 26.0, Ink.Rule);
             return top + 26.0;

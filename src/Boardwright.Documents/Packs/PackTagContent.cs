@@ -48,6 +48,9 @@ public sealed record PackTagContent
     /// <summary>How, where and when the moisture was measured.</summary>
     public string? MoistureBasis { get; init; }
 
+    /// <summary>What the order asks for and how the measured compares: "wetter than ordered: 6 to 8 %"; null without an order.</summary>
+    public string? MoistureOrdered { get; init; }
+
     /// <summary>Kiln charge the wood was dried in; null for wood that saw no kiln.</summary>
     public string? Charge { get; init; }
 

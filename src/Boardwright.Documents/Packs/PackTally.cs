@@ -43,6 +43,9 @@ public sealed record PackTally
 
     public string? MoistureBasis { get; init; }
 
+    /// <summary>What the order asks for and how the measured compares: "wetter than ordered: 6 to 8 %"; null without an order.</summary>
+    public string? MoistureOrdered { get; init; }
+
     public string? Charge { get; init; }
 
     public required HeatTreatment HeatTreatment { get; init; }

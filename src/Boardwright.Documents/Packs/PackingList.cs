@@ -67,6 +67,9 @@ public static class PackingList
         foreach (var basis in content.Packs.Select(pack => pack.Basis).Distinct())
             form.Paragraph(basis == FootageBasis.Net ? FootageStatement.Net : FootageStatement.Gross);
 
+        foreach (var same in content.Packs.Where(pack => pack.MoistureOrdered is not null).GroupBy(pack => pack.MoistureOrdered))
+            form.Paragraph($"Moisture of {string.Join(", ", same.Select(pack => pack.Pack))}: {same.Key}.");
+
         if (content.Packs.Any(pack => pack.HeatTreatment == HeatTreatment.Yes))
             form.Paragraph("Heat treated: yes means a measured core temperature and time, kept with the charge. It is a record, not an official mark.");
     }

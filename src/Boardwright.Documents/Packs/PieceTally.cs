@@ -24,6 +24,9 @@ internal static class PieceTally
         if (PackingList.Moisture(pack) is { Length: > 0 } range)
             parts.Add(pack.MoistureBasis is { } basis ? $"Moisture {range} ({basis})" : $"Moisture {range}");
 
+        if (pack.MoistureOrdered is { } ordered)
+            parts.Add(ordered);
+
         parts.Add(pack.Charge is { } charge ? $"Kiln charge {charge}" : "Not from a kiln");
         parts.Add("Heat treated: " + Words.Of(pack.HeatTreatment) + (pack.HeatTreatmentProof is { } proof ? $" ({proof.TrimEnd('.')})" : ""));
         return string.Join(". ", parts) + ".";

@@ -39,7 +39,7 @@ public static class PackPapers
         if (!state.Orders.TryGetValue(tag ?? "", out var order))
             return new Refusal("order", tag ?? "", "an order of the book");
         var sheets = new List<PackSheet>();
-        foreach (var pack in order.Packs)
+        foreach (var pack in order.Packs.Where(pack => state.Packs[pack].Restacked is null))
         {
             if (Agreed(state, pack) is not Outcome<PackSheet>.Done(var sheet))
                 return Agreed(state, pack).Then<byte[]>(_ => throw new InvalidOperationException());
@@ -67,7 +67,7 @@ public static class PackPapers
             Pack = pack.Tag,
             Species = pack.Species.CommonName,
             Thickness = Thickness(state, pack),
-            Surface = Surface(state, pack),
+            Surface = Surface(pack),
             Grade = Grade(state, pack),
             Pieces = count.Measured.Pieces,
             ShortestPiece = lengths.Min(),
@@ -80,6 +80,7 @@ public static class PackPapers
             MoistureLow = sheet.Drying.Low,
             MoistureHigh = sheet.Drying.High,
             MoistureBasis = sheet.Drying.Basis,
+            MoistureOrdered = Ordered(sheet),
             Charge = sheet.Drying.Charge,
             HeatTreatment = Treated(sheet),
             HeatTreatmentProof = sheet.Drying.Proof,
@@ -100,7 +101,7 @@ public static class PackPapers
             Pack = pack.Tag,
             Species = pack.Species.CommonName,
             Thickness = Thickness(state, pack),
-            Surface = Surface(state, pack),
+            Surface = Surface(pack),
             Grade = Grade(state, pack),
             Boards = [.. count.Measured.Boards.Select((one, index) => new TallyBoard(index + 1, one.Board.Width, one.Board.Length, (int)Math.Round(one.Measure.SurfaceMeasure), null, one.Board.Grade))],
             ByLength = [.. count.Measured.Boards.GroupBy(one => (int)Math.Floor(one.Board.Length.Feet + 1e-9)).OrderBy(group => group.Key).Select(group => new LengthSubtotal(
@@ -114,6 +115,7 @@ public static class PackPapers
             MoistureLow = sheet.Drying.Low,
             MoistureHigh = sheet.Drying.High,
             MoistureBasis = sheet.Drying.Basis,
+            MoistureOrdered = Ordered(sheet),
             Charge = sheet.Drying.Charge,
             HeatTreatment = Treated(sheet),
             HeatTreatmentProof = sheet.Drying.Proof,
@@ -132,18 +134,25 @@ public static class PackPapers
         Packs = packs,
     };
 
+    // What was asked for stands beside what was measured, and the plain word for their difference.
+    private static string? Ordered(PackSheet sheet) => sheet.Ordered.Words is { Length: > 0 } words ? words : null;
+
     private static HeatTreatment Treated(PackSheet sheet) => sheet.Drying.IsHeatTreated switch { true => HeatTreatment.Yes, false => HeatTreatment.No, null => HeatTreatment.Unproven };
 
-    private static string Thickness(YardState state, Pack pack) => state.Stacks[pack.Stack] is { SawnThickness: { } sawn, Stage: StackStage.Dressed } ? FormattableString.Invariant($"{sawn.Millimetres:0.#} mm") : pack.Thickness.ToString();
+    private static string Thickness(YardState state, Pack pack) => pack.Stage == StackStage.Dressed && state.Stacks[pack.Stack].SawnThickness is { } sawn ? FormattableString.Invariant($"{sawn.Millimetres:0.#} mm") : pack.Thickness.ToString();
 
-    private static string Surface(YardState state, Pack pack) => state.Stacks[pack.Stack].Stage == StackStage.Dressed ? "S2S" : "rough";
+    private static string Surface(Pack pack) => pack.Stage == StackStage.Dressed ? "S2S" : "rough";
 
     // A grade is printed only where every board was given one, or the order names it for all of them.
     private static string Grade(YardState state, Pack pack)
     {
         var grades = (pack.Agreed ?? pack.Tallies[0]).Boards.Select(board => board.Grade).Distinct().ToList();
-        return grades is [{ } one] ? one : grades.Count > 1 ? "graded board by board" : pack.Order is { } order ? $"as ordered: {state.Orders[order].Lines[0].Asked.Specification}" : "not graded";
+        return grades is [{ } one] ? one : grades.Count > 1 ? "graded board by board" : Asked(state, pack) is { Length: > 0 } asked ? $"as ordered: {asked}" : "not graded";
     }
+
+    // Neither the moisture asked for nor the surface is a grade: each stands in its own place.
+    private static string Asked(YardState state, Pack pack) => pack.Order is { } order && state.Orders[order].Lines.Find(line => line.Asked.Line == (pack.Line ?? 1)) is { } line
+        ? string.Join(", ", line.Asked.Specification.Split(',', StringSplitOptions.TrimEntries).Where(part => !part.Contains('%', StringComparison.Ordinal) && part != Surface(pack))) : "";
 
     private static string? Owner(YardState state, Pack pack) => state.Stacks[pack.Stack].Owner is var owner && owner != "mill" ? owner : null;
 }

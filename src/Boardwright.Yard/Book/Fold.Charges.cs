@@ -178,6 +178,7 @@ internal sealed partial class Fold
             History = inside.History.Add(entry.Number),
         };
         ownTally.Add(unloaded.OutStack ?? unloaded.Stack);
+        Measured(unloaded.Stack);
         if (unloaded.OutStack is not { } tag || tag == unloaded.Stack)
         {
             stacks[unloaded.Stack] = dry;

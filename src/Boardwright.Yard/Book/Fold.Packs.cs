@@ -9,6 +9,9 @@ namespace Boardwright.Yard.Book;
 // Packs and what leaves the yard.
 internal sealed partial class Fold
 {
+    // Packs tallied since their stack was last measured: another count of them changes what is left of it.
+    private readonly HashSet<string> sinceMeasured = [];
+
     private Refusal? On(PackTallied fact)
     {
         var from = stacks.GetValueOrDefault(fact.Stack);
@@ -21,7 +24,8 @@ internal sealed partial class Fold
             ?? (fact.Order is { } order && !orders.ContainsKey(order) ? Unknown("order", order, orders) : null)
             ?? Counted(fact, species)
             ?? (fact.Order is { } whose ? Theirs("stack", fact.Stack, orders[whose], fact.Line ?? 1) : null)
-            ?? (from!.Species != species && from.Proven ? new("species", species.CommonName, $"the species of stack {fact.Stack}, {from.Species}") : null);
+            ?? (from!.Species != species && from.Proven ? new("species", species.CommonName, $"the species of stack {fact.Stack}, {from.Species}") : (Refusal?)null)
+            ?? (packs.ContainsKey(fact.Pack) ? null : MayBePacked(from!));
         if (refusal is not null)
             return refusal;
 
@@ -29,8 +33,9 @@ internal sealed partial class Fold
         if (packs.TryGetValue(fact.Pack, out var pack))
         {
             return pack.Shipment is { } gone ? new("pack", fact.Pack, $"a pack that is here; this one left with {gone}")
+                : pack.Restacked is { } other ? new("pack", fact.Pack, $"a pack that is here; the boards of this one lie on {other}")
                 : pack.Stack != fact.Stack ? new("stack", fact.Stack, $"the stack of the first tally of {fact.Pack}, {pack.Stack}")
-                : WithPack(fact.Pack, p => p with { Tallies = p.Tallies.Add(tally), Chosen = null, ChosenWhy = null });
+                : Recount(fact.Pack, p => p with { Tallies = p.Tallies.Add(tally), Chosen = null, ChosenWhy = null });
         }
 
         packs[fact.Pack] = new()
@@ -40,21 +45,63 @@ internal sealed partial class Fold
             Proven = from!.Proven,
             Thickness = NominalThickness.FromQuarters(fact.ThicknessQuarters),
             Stack = fact.Stack,
+            Stage = from.Stage,
             Order = fact.Order,
             Line = fact.Line ?? (fact.Order is null ? null : 1),
             Tallies = [tally],
             History = [entry.Number],
         };
-        WithStack(fact.Stack, s => s with { IntoPacks = s.IntoPacks.Add(fact.Pack) });
+        var left = fact.StackEmpty ? 0.0 : Math.Max(from.Footage.Count - fact.Bf, 0.0);
+        sinceMeasured.Add(fact.Pack);
+        WithStack(fact.Stack, s => Left(s with { IntoPacks = s.IntoPacks.Add(fact.Pack), Footage = BoardFeet.From(left), Pieces = s.Pieces - fact.Boards.Count is > 0 and var pieces ? pieces : null }));
         return fact.Order is { } asked ? WithOrder(asked, o => o with { Packs = o.Packs.Add(fact.Pack) }) : null;
     }
 
     private Refusal? On(TallyChosen fact) => !packs.TryGetValue(fact.Pack, out var pack) ? Unknown("pack", fact.Pack, packs)
         : !pack.Tallies.Exists(tally => tally.Entry == fact.Tally)
             ? new("tally", $"{fact.Tally}", $"the entry of a tally of {fact.Pack}: {string.Join(", ", pack.Tallies.Select(t => $"{t.Entry} by {t.By}"))}")
-        : WithPack(fact.Pack, p => p with { Chosen = fact.Tally, ChosenWhy = fact.Why });
+        : Recount(fact.Pack, p => p with { Chosen = fact.Tally, ChosenWhy = fact.Why });
+
+    private Refusal? On(PackRestacked fact)
+    {
+        if (!packs.TryGetValue(fact.Pack, out var pack))
+            return Unknown("pack", fact.Pack, packs);
+        var refusal = pack.Shipment is { } gone ? new("pack", fact.Pack, $"a pack that is here; this one left with {gone}")
+            : pack.Restacked is { } other ? new("pack", fact.Pack, $"a pack that is here; the boards of this one lie on {other}")
+            : pack.IsBeingTallied ? new("pack", fact.Pack, "a pack whose tally is closed; somebody is still counting")
+            : Fresh("stack", fact.Stack, stacks) ?? KnownPlace(fact.Place);
+        if (refusal is not null)
+            return refusal;
+
+        var source = stacks[pack.Stack];
+        stacks[fact.Stack] = source with
+        {
+            Tag = fact.Stack,
+            Species = pack.Species,
+            Proven = pack.Proven,
+            ConfusedWith = pack.ConfusedWith,
+            Stage = pack.Stage,
+            Footage = pack.Footage,
+            FootageBuilt = pack.Footage,
+            FootageSure = pack.Agreed is not null,
+            Pieces = (pack.Agreed ?? pack.Tallies[0]).Boards.Count,
+            Place = fact.Place,
+            ReservedFor = pack.Order,
+            Charge = null,
+            Charges = [.. source.Charges.Where(charge => charges[charge].LoadedAt < pack.At)],
+            Readings = [.. source.Readings.Where(reading => reading.At <= pack.At)],
+            FromStack = pack.Stack,
+            FromLogs = [],
+            IntoStacks = [],
+            IntoPacks = [],
+            History = [entry.Number],
+        };
+        ownTally.Add(fact.Stack);
+        return WithPack(fact.Pack, p => p with { Restacked = fact.Stack });
+    }
 
     private Refusal? On(PackLabelled fact) => !packs.TryGetValue(fact.Pack, out var pack) ? Unknown("pack", fact.Pack, packs)
+        : pack.Restacked is { } other ? new("pack", fact.Pack, $"a pack that is here; the boards of this one lie on {other}")
         : pack.IsBeingTallied ? new("pack", fact.Pack, "a pack whose tally is closed; somebody is still counting")
         : pack.Agreed is null ? new("pack", fact.Pack, "a pack whose tally is agreed; two tallies differ, choose one first")
         : !pack.Proven ? new("pack", fact.Pack, "a pack of proven species; its tag was lost")
@@ -78,10 +125,7 @@ internal sealed partial class Fold
 
         var bf = fact.Packs.Sum(pack => packs[pack].Agreed!.Footage.Count) + fact.Stacks.Sum(part => part.Bf);
         foreach (var pack in fact.Packs)
-        {
-            Take(packs[pack].Stack, Math.Min(packs[pack].Agreed!.Footage.Count, stacks[packs[pack].Stack].Footage.Count), null, sure: true);
             WithPack(pack, p => p with { Shipment = fact.Shipment });
-        }
 
         foreach (var part in fact.Stacks)
             Take(part.Stack, part.Bf, null, sure: true);
@@ -95,6 +139,7 @@ internal sealed partial class Fold
 
     private Refusal? MayLeave(string tag) => !packs.TryGetValue(tag, out var pack) ? Unknown("packs", tag, packs)
         : pack.Shipment is { } gone ? new("packs", tag, $"a pack that is here; this one left with {gone}")
+        : pack.Restacked is { } other ? new("packs", tag, $"a pack that is here; the boards of this one lie on {other}")
         : pack.IsBeingTallied ? new("packs", tag, "a pack whose tally is closed; somebody is still counting")
         : pack.Agreed is null ? new("packs", tag, "a pack whose tally is agreed; two tallies differ, choose one first")
         : !pack.Proven ? new("packs", tag, "a pack of proven species; its tag was lost")
@@ -122,6 +167,25 @@ internal sealed partial class Fold
         stacks.TryGetValue(tag, out var stack) && stack.Owner != "mill" && order.Lines.Find(position => position.Asked.Line == line) is { Asked.CustomerWood: false }
             ? new(what, $"{tag}, wood of {stack.Owner}", $"wood of the mill for {order.Tag}; a customer's own wood goes out on the order for it")
             : null;
+
+    private static Refusal? MayBePacked(Stack stack) =>
+        stack.Stage == StackStage.Gone ? new("stack", stack.Tag, $"a stack that still holds boards; nothing is left of {stack.Tag} by its record: count it first if boards lie there")
+        : stack.Stage == StackStage.InKiln ? new("stack", stack.Tag, $"a stack that is not in a kiln; {stack.Tag} is in charge {stack.Charge}")
+        : null;
+
+    // Another count of the same boards changes what they took off their stack, as long as the stack was not measured again since.
+    private Refusal? Recount(string tag, Func<Pack, Pack> change)
+    {
+        var before = packs[tag].Footage.Count;
+        if (WithPack(tag, change) is { } refusal)
+            return refusal;
+        var (pack, more) = (packs[tag], before - packs[tag].Footage.Count);
+        return !sinceMeasured.Contains(tag) || more == 0.0 || !stacks[pack.Stack].IsHere ? null
+            : WithStack(pack.Stack, stack => Left(stack with { Footage = BoardFeet.From(Math.Max(stack.Footage.Count + more, 0.0)) }));
+    }
+
+    // What a stack measures at a count or out of a kiln no longer has the boards in it that were packed before.
+    private void Measured(string stack) => sinceMeasured.ExceptWith(stacks[stack].IntoPacks);
 
     private Refusal? WithPack(string tag, Func<Pack, Pack> change)
     {

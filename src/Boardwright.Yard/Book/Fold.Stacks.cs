@@ -11,6 +11,9 @@ internal sealed partial class Fold
     // Stacks whose footage is a tally of their own, not the sum of what was sawn onto them.
     private readonly HashSet<string> ownTally = [];
 
+    // What a stack was before nothing was left of it: boards found by a count are that again.
+    private readonly Dictionary<string, StackStage> beforeGone = new(StringComparer.Ordinal);
+
     private Refusal? On(StackBuilt fact)
     {
         var refusal = Fresh("stack", fact.Stack, stacks) ?? SpeciesOf(fact.Species, out _)
@@ -54,8 +57,11 @@ internal sealed partial class Fold
     private Refusal? On(StackCounted fact)
     {
         ownTally.Add(fact.Stack);
+        if (stacks.ContainsKey(fact.Stack))
+            Measured(fact.Stack);
         return InRange("bf", fact.Bf, 0.0, 1e6, "0 to 1e6 bf") ?? WithStack(fact.Stack, stack => Left(stack with
         {
+            Stage = stack.IsHere ? stack.Stage : beforeGone.GetValueOrDefault(fact.Stack, StackStage.AirDrying),
             Footage = BoardFeet.From(fact.Bf),
             Pieces = fact.Pieces ?? stack.Pieces,
             FootageSure = true,
@@ -164,7 +170,13 @@ internal sealed partial class Fold
             FootageSure = sure && s.FootageSure,
         }));
 
-    private static Stack Left(Stack stack) => stack.Footage.Count < 0.5 ? stack with { Stage = StackStage.Gone, FootageSure = true } : stack;
+    private Stack Left(Stack stack)
+    {
+        if (stack.Footage.Count >= 0.5 || !stack.IsHere)
+            return stack;
+        beforeGone[stack.Tag] = stack.Stage;
+        return stack with { Stage = StackStage.Gone, FootageSure = true };
+    }
 
     private void Shave(Species species, double? looseM3) =>
         shavings = shavings with { Species = shavings.Species.Add(species.CommonName), LooseM3 = shavings.LooseM3 + (looseM3 ?? 0.0) };

@@ -127,6 +127,7 @@ internal sealed partial class Fold
         ChargeUnloaded f => On(f),
         PackTallied f => On(f),
         TallyChosen f => On(f),
+        PackRestacked f => On(f),
         PackLabelled f => On(f),
         OrderTaken f => On(f),
         OrderAnswered f => On(f),

@@ -19,7 +19,7 @@ public sealed class DemoYardTests
 
         Assert.Empty(yard.Misfits);
         Assert.Equal((new DateOnly(2026, 11, 2), true), (yard.Today, yard.IsDemonstration));
-        Assert.Equal((40, 12, 3, 2), (yard.Logs.Keys.Count(tag => tag.StartsWith('L')), yard.Orders.Values.Count(o => o.IsOpen), yard.Kilns.Count, yard.Boilers.Count));
+        Assert.Equal((40, 13, 3, 2), (yard.Logs.Keys.Count(tag => tag.StartsWith('L')), yard.Orders.Values.Count(o => o.IsOpen), yard.Kilns.Count, yard.Boilers.Count));
     }
 
     [Fact]

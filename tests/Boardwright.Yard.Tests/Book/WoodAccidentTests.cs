@@ -154,10 +154,11 @@ public sealed class WoodAccidentTests
     public void Pack_says_what_it_was_when_it_left_and_not_what_its_stack_became()
     {
         var book = DemonstrationBook.Open();
-        PackWrite.Ship(book, ["P-119"], "O-301", 1, "Tam", null);
+        PackWrite.Board(book, new("P-121", "S-07", "Tam"), new("7", "0.25", "in", "8", "ft"));
+        PackWrite.Close(book, "P-121", "Tam");
         book.Write("Pell", new ChargeLoaded("D-41", "K2", ["S-07"], 7.0));
 
-        var sheet = Assert.IsType<Outcome<PackSheet>.Done>(PackSheet.Of(book.State, "P-119")).Value;
+        var sheet = Assert.IsType<Outcome<PackSheet>.Done>(PackSheet.Of(book.State, "P-121")).Value;
 
         Assert.Null(sheet.Drying.Charge);
         Assert.False(sheet.Drying.IsHeatTreated);

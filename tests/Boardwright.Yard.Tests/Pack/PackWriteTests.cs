@@ -144,13 +144,13 @@ public sealed class PackWriteTests
     [Fact]
     public void Packs_leave_together_on_an_order_line()
     {
-        var shipped = PackWrite.Ship(book, ["P-119", "P-120"], "O-301", 1, "Tam", "collected");
+        var shipped = PackWrite.Ship(book, ["P-119", "P-120"], "O-300", 1, "Tam", "collected");
 
         Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(shipped);
-        Assert.Equal(402.0, book.State.Orders["O-301"].Lines[0].Shipped);
+        Assert.Equal(402.0, book.State.Orders["O-300"].Lines[0].Shipped);
         Assert.Equal("SH-082", book.State.Packs["P-119"].Shipment);
-        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(PackWrite.Ship(book, ["P-118"], "O-301", 1, "Tam", null));
-        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(PackWrite.Ship(book, [], "O-301", 1, "Tam", null));
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(PackWrite.Ship(book, ["P-118"], "O-300", 1, "Tam", null));
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(PackWrite.Ship(book, [], "O-300", 1, "Tam", null));
     }
 
     [Fact]
@@ -160,7 +160,44 @@ public sealed class PackWriteTests
 
         Assert.Equal("Look a third time at the boards 9, 14, 30.", sheet.NextDo);
         Assert.Null(sheet.Agreed);
-        Assert.False(sheet.Drying.IsHeatTreated);
+        Assert.Null(sheet.Drying.IsHeatTreated);
+    }
+
+    [Fact]
+    public void Pack_wetter_than_its_order_goes_back_on_stickers_or_leaves_on_a_named_decision_only()
+    {
+        PackWrite.Board(book, new("P-121", "S-07", "Tam", "O-301", 1), new("7", "0.25", "in", "8", "ft"));
+        PackWrite.Close(book, "P-121", "Tam");
+        var sheet = Assert.IsType<Outcome<PackSheet>.Done>(PackSheet.Of(book.State, "P-121")).Value;
+        Assert.Equal(("Put it back on stickers and dry it.", OrderedMoisture.Wetter), (sheet.NextDo, sheet.Ordered.Is));
+        Assert.Contains("15.0 % measured, 6 to 8 % ordered", sheet.NextWhy, StringComparison.Ordinal);
+
+        var refused = Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(PackWrite.Ship(book, ["P-121"], "O-301", 1, "Tam", null)).Reasons[0];
+        Assert.Equal(("Wetter than ordered", "P-121 at 15.0 %"), (refused.What, refused.Given));
+        Assert.Equal("Wetter than ordered", Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(
+            LoadWrite.Left(book, "O-301", 1, new(["P-121"], new Dictionary<string, string>(), null, null, "Tam"), PostedKey.None)).Reasons[0].What);
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(PackWrite.Restack(book, "P-121", "S-26", "shed B", null, "Tam"));
+        Assert.Equal(("See stack S-26.", 5.0), (Assert.IsType<Outcome<PackSheet>.Done>(PackSheet.Of(book.State, "P-121")).Value.NextDo, book.State.Stacks["S-26"].Footage.Count));
+
+        PackWrite.Board(book, new("P-122", "S-07", "Tam", "O-301", 1), new("7", "0.25", "in", "8", "ft"));
+        PackWrite.Close(book, "P-122", "Tam");
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(PackWrite.Ship(book, ["P-122"], "O-301", 1, "Tam", null, "Oda: the shop dries it themselves"));
+        Assert.Equal("Oda: the shop dries it themselves", book.State.Shipments["SH-082"].Fact.Despite);
+    }
+
+    [Theory]
+    [InlineData(7.0, 6.0, 8.0, OrderedMoisture.AsOrdered, "6 to 8 %")]
+    [InlineData(8.04, 6.0, 8.0, OrderedMoisture.AsOrdered, "6 to 8 %")]
+    [InlineData(8.2, 6.0, 8.0, OrderedMoisture.Wetter, "6 to 8 %")]
+    [InlineData(5.5, 6.0, 8.0, OrderedMoisture.Drier, "6 to 8 %")]
+    [InlineData(null, 6.0, 8.0, OrderedMoisture.NotMeasured, "6 to 8 %")]
+    [InlineData(15.0, null, null, OrderedMoisture.NotAsked, "")]
+    [InlineData(15.0, null, 12.0, OrderedMoisture.Wetter, "12 % or less")]
+    public void Measured_moisture_is_laid_beside_what_was_ordered(double? mean, double? low, double? high, OrderedMoisture expected, string asked)
+    {
+        var ordered = new AsOrdered(mean is { } percent ? MoistureContent.FromPercent(percent) : null, low, high);
+
+        Assert.Equal((expected, asked), (ordered.Is, ordered.Asked));
     }
 
     private void Press(string width, string part, string length) =>

@@ -67,6 +67,7 @@ namespace Boardwright.Yard.Book.Facts;
 [JsonDerivedType(typeof(ChargeUnloaded), "charge_unloaded")]
 [JsonDerivedType(typeof(PackTallied), "pack_tallied")]
 [JsonDerivedType(typeof(TallyChosen), "tally_chosen")]
+[JsonDerivedType(typeof(PackRestacked), "pack_restacked")]
 [JsonDerivedType(typeof(PackLabelled), "pack_labelled")]
 [JsonDerivedType(typeof(OrderTaken), "order_taken")]
 [JsonDerivedType(typeof(OrderAnswered), "order_answered")]

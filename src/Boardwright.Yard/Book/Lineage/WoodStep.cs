@@ -27,6 +27,12 @@ public sealed record WoodStep(string Key, string Tag, WoodForm Form, DateTime At
     /// <summary>Footage in this form, board feet: of a log what was sawn from it, of boards their tally then.</summary>
     public required double Bf { get; init; }
 
+    /// <summary>Of that, what is still in this form.</summary>
+    public double LeftBf { get; init; }
+
+    /// <summary>What was written off without going anywhere: falldown and miscounts found at a count, or when the stack was said to be empty. Less than nothing where a count found more.</summary>
+    public double LostBf { get; init; }
+
     /// <summary>Species as the book has it now; null for a load of several.</summary>
     public Species? Species { get; init; }
 
@@ -50,4 +56,5 @@ public sealed record WoodStep(string Key, string Tag, WoodForm Form, DateTime At
 /// <param name="From">Key of the step before.</param>
 /// <param name="To">Key of the step after.</param>
 /// <param name="Bf">Footage that went, measured before the change: what was dried, not what came out.</param>
-public sealed record WoodFlow(string From, string To, double Bf);
+/// <param name="Share">Part of what the step before had cost that went with it, 0 to 1: settled when the wood goes, by what lay there then.</param>
+public sealed record WoodFlow(string From, string To, double Bf, double Share);

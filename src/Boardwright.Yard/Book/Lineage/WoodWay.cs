@@ -34,13 +34,8 @@ public sealed class WoodWay
     /// <summary>What went out of a step.</summary>
     public IEnumerable<WoodFlow> OutOf(string key) => outOf[key];
 
-    /// <summary>Footage a step shared out or still has. Where all of it went on into a kiln, a miscount on the card before is borne by what went.</summary>
-    public double Held(string key) =>
-        OutOf(key).Any(flow => Steps[flow.To].Form is WoodForm.FromKiln or WoodForm.InKiln) ? OutOf(key).Sum(flow => flow.Bf) : Steps[key].Bf;
-
-    /// <summary>Footage of a step that is still in this form.</summary>
-    public double Remaining(string key) =>
-        Steps[key].Form is WoodForm.Shipped or WoodForm.Taken ? 0.0 : Math.Max(Held(key) - OutOf(key).Sum(flow => flow.Bf), 0.0);
+    /// <summary>Footage lost in becoming this step: shrinkage and falldown of a drying, what the planer rejects. None where wood only moves.</summary>
+    public double LostInto(string key) => Into(key).Any() ? Into(key).Sum(flow => flow.Bf) - Steps[key].Bf : 0.0;
 
     /// <summary>The steps of a tag, first form first: of a log, stack, charge, pack, pour or shipment.</summary>
     public IReadOnlyList<WoodStep> Of(string tag) =>
@@ -70,14 +65,12 @@ public sealed class WoodWay
         return parts;
     }
 
-    // What the wanted steps need of this one: the part each next step needs, times what went there, over all it held.
+    // What the wanted steps need of this one: the part each next step needs, times the share that went there.
     private double BackPart(string key, Dictionary<string, double> parts, IReadOnlySet<string> reached)
     {
         if (parts.TryGetValue(key, out var known))
             return known;
-        var held = Held(key);
-        var needed = OutOf(key).Where(flow => reached.Contains(flow.To)).Sum(flow => flow.Bf * BackPart(flow.To, parts, reached));
-        return parts[key] = held > 0.0 ? Math.Min(needed / held, 1.0) : 0.0;
+        return parts[key] = Math.Min(OutOf(key).Where(flow => reached.Contains(flow.To)).Sum(flow => flow.Share * BackPart(flow.To, parts, reached)), 1.0);
     }
 
     // What of this step is from the wanted ones: the part of each flow into it.

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book.Facts;
-using Boardwright.Yard.Book.State;
 
 namespace Boardwright.Yard.Book.Lineage;
 
@@ -14,10 +13,10 @@ internal sealed class WoodWayReader(YardState state)
     // The step a stack's boards are in now.
     private readonly Dictionary<string, string> current = new(StringComparer.Ordinal);
 
-    // Footage still on the stack in that step.
+    // Footage still on the stack in that step, and the share of the step's cost that lies on it.
     private readonly Dictionary<string, double> onStack = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, double> unshared = new(StringComparer.Ordinal);
     private readonly HashSet<string> ownTally = new(StringComparer.Ordinal);
-    private readonly HashSet<string> shipped = new(StringComparer.Ordinal);
 
     public WoodWay Read()
     {
@@ -27,11 +26,15 @@ internal sealed class WoodWayReader(YardState state)
         foreach (var charge in state.Charges.Values.Where(charge => charge.IsRunning))
         {
             foreach (var stack in charge.StacksInside.Where(current.ContainsKey))
-                Next($"{stack} in {charge.Tag}", stack, WoodForm.InKiln, charge.LoadedAt, onStack[stack], charge.Tag, charge.History[0]);
+                Next($"{stack} in {charge.Tag}", stack, WoodForm.InKiln, charge.LoadedAt, charge.Tag, charge.History[0]);
         }
 
-        foreach (var pack in state.Packs.Values.Where(pack => pack.Shipment is null))
-            Packed(pack);
+        foreach (var log in state.Logs.Values.Where(log => steps.ContainsKey(log.Tag)))
+            ShareOut(log.Tag);
+        foreach (var (stack, key) in current)
+            steps[key] = steps[key] with { LeftBf = onStack[stack] };
+        foreach (var step in steps.Values.Where(step => step.Form is WoodForm.Pack or WoodForm.Pour).ToList())
+            steps[step.Key] = step with { LeftBf = step.Bf - flows.Where(flow => flow.From == step.Key).Sum(flow => flow.Bf) };
         return new(steps.Values.Select(Measured).ToImmutableDictionary(step => step.Key, StringComparer.Ordinal), [.. flows]);
     }
 
@@ -44,7 +47,7 @@ internal sealed class WoodWayReader(YardState state)
                 break;
             case StackBuilt fact:
                 Add(new(fact.Stack, fact.Stack, WoodForm.Stack, fact.SawnOn.ToDateTime(TimeOnly.MinValue)) { Bf = fact.Bf ?? 0.0, Entry = entry.Number, Species = state.Stacks[fact.Stack].Species });
-                (current[fact.Stack], onStack[fact.Stack]) = (fact.Stack, fact.Bf ?? 0.0);
+                Lies(fact.Stack, fact.Stack, fact.Bf ?? 0.0);
                 if (fact.Bf is not null)
                     ownTally.Add(fact.Stack);
                 break;
@@ -53,7 +56,7 @@ internal sealed class WoodWayReader(YardState state)
                     Sawn(fact.Log, boards);
                 break;
             case StackCounted fact:
-                onStack[fact.Stack] = fact.Bf;
+                Lost(fact.Stack, onStack[fact.Stack] - fact.Bf);
                 break;
             case StackTakenFrom fact:
                 Add(new($"{fact.Stack} taken {entry.Number}", fact.Stack, WoodForm.Taken, entry.HappenedAt) { Bf = fact.Bf, Entry = entry.Number, Species = state.Stacks[fact.Stack].Species, Note = fact.Why });
@@ -62,7 +65,13 @@ internal sealed class WoodWayReader(YardState state)
             case StackDressed fact:
                 Add(new(fact.OutStack, fact.OutStack, WoodForm.Dressed, entry.HappenedAt) { Bf = fact.BfOut, Entry = entry.Number, Species = state.Stacks[fact.OutStack].Species, Note = fact.Surfaces });
                 Leave(fact.Stack, fact.OutStack, fact.BfIn);
-                (current[fact.OutStack], onStack[fact.OutStack]) = (fact.OutStack, fact.BfOut);
+                Lies(fact.OutStack, fact.OutStack, fact.BfOut);
+                break;
+            case PackTallied fact:
+                Packed(fact.Pack);
+                break;
+            case PackRestacked fact:
+                Restacked(fact, entry);
                 break;
             case ChargeUnloaded fact:
                 foreach (var stack in fact.Stacks)
@@ -82,12 +91,28 @@ internal sealed class WoodWayReader(YardState state)
 
     private void Sawn(string log, SawnInto boards)
     {
-        flows.Add(new(log, boards.Stack, boards.Bf));
         Grow(log, boards.Bf);
         if (ownTally.Contains(boards.Stack))
+        {
+            flows.Add(new(log, boards.Stack, boards.Bf, 0.0));
             return;
-        Grow(boards.Stack, boards.Bf);
+        }
+
+        if (flows.Exists(flow => flow.From == current[boards.Stack]))
+            Next($"{boards.Stack} with {log}", boards.Stack, WoodForm.Stack, state.Logs[log].SawnAt!.Value, null, state.Logs[log].History[^1]);
+        flows.Add(new(log, current[boards.Stack], boards.Bf, 0.0));
+        Grow(current[boards.Stack], boards.Bf);
         onStack[boards.Stack] += boards.Bf;
+    }
+
+    // A log is shared by footage among all that was sawn from it.
+    private void ShareOut(string log)
+    {
+        for (var at = 0; at < flows.Count; at++)
+        {
+            if (flows[at].From == log && steps[log].Bf > 0.0)
+                flows[at] = flows[at] with { Share = flows[at].Bf / steps[log].Bf };
+        }
     }
 
     private void Unloaded(string charge, StackOut stack, Entry entry)
@@ -95,9 +120,8 @@ internal sealed class WoodWayReader(YardState state)
         var tag = stack.OutStack ?? stack.Stack;
         var key = tag == stack.Stack ? $"{tag} from {charge}" : tag;
         Add(new(key, tag, WoodForm.FromKiln, entry.HappenedAt) { Bf = stack.Bf, Charge = charge, Entry = entry.Number, Species = state.Stacks[tag].Species });
-        flows.Add(new(current[stack.Stack], key, onStack[stack.Stack]));
-        onStack[stack.Stack] = 0.0;
-        (current[tag], onStack[tag]) = (key, stack.Bf);
+        Leave(stack.Stack, key, onStack[stack.Stack]);
+        Lies(tag, key, stack.Bf);
     }
 
     private void Cast(PourPlanned fact, Entry entry)
@@ -115,7 +139,7 @@ internal sealed class WoodWayReader(YardState state)
     private void Left(Shipped fact, Entry entry)
     {
         var packs = fact.Packs.Select(tag => state.Packs[tag]).ToList();
-        var bf = packs.Sum(Footage) + fact.Stacks.Sum(part => part.Bf);
+        var bf = packs.Sum(pack => pack.Footage.Count) + fact.Stacks.Sum(part => part.Bf);
         if (bf <= 0.0)
             return; // shavings are no lumber
         Add(new(fact.Shipment, fact.Shipment, WoodForm.Shipped, entry.HappenedAt)
@@ -128,48 +152,68 @@ internal sealed class WoodWayReader(YardState state)
             Species = packs.Select(pack => pack.Species).Concat(fact.Stacks.Select(part => state.Stacks[part.Stack].Species)).Distinct().ToList() is [var only] ? only : null,
         });
         foreach (var pack in packs)
-        {
-            Packed(pack);
-            shipped.Add(pack.Tag);
-            onStack[pack.Stack] = Math.Max(onStack[pack.Stack] - Footage(pack), 0.0);
-            flows.Add(new(pack.Tag, fact.Shipment, Footage(pack)));
-        }
+            flows.Add(new(pack.Tag, fact.Shipment, pack.Footage.Count, 1.0));
 
         foreach (var part in fact.Stacks)
             Leave(part.Stack, fact.Shipment, part.Bf);
     }
 
-    // A pack is part of its stack until it leaves, also through a kiln: it hangs on the stack as that is when it leaves.
-    private void Packed(Pack pack)
+    // A pack leaves its stack at its first tally, as that is then; other tallies are of the same boards.
+    private void Packed(string tag)
     {
-        if (shipped.Contains(pack.Tag) || !current.TryGetValue(pack.Stack, out var from))
+        if (steps.ContainsKey(tag) || !state.Packs.TryGetValue(tag, out var pack))
             return;
         var tally = pack.Agreed ?? pack.Tallies[0];
-        Add(new(pack.Tag, pack.Tag, WoodForm.Pack, pack.Tallies[0].At)
+        Add(new(pack.Tag, pack.Tag, WoodForm.Pack, pack.At)
         {
-            Bf = Footage(pack),
+            Bf = pack.Footage.Count,
             Entry = tally.Entry,
             Species = pack.Species,
             Moisture = tally.Moisture,
             MoistureBasis = tally.Moisture is null ? null : $"at the tally, {tally.At:d MMM}",
             Note = pack.Order,
         });
-        flows.Add(new(from, pack.Tag, Footage(pack)));
+        Leave(pack.Stack, pack.Tag, pack.Footage.Count, last: state.Entry(pack.Tallies[0].Entry).Fact is PackTallied { StackEmpty: true });
     }
 
-    private static double Footage(Pack pack) => (pack.Agreed ?? pack.Tallies[0]).Footage.Count;
-
-    private void Leave(string stack, string to, double bf)
+    private void Restacked(PackRestacked fact, Entry entry)
     {
-        flows.Add(new(current[stack], to, bf));
-        onStack[stack] = Math.Max(onStack[stack] - bf, 0.0);
+        var bf = state.Packs[fact.Pack].Footage.Count;
+        Add(new(fact.Stack, fact.Stack, WoodForm.Stack, entry.HappenedAt) { Bf = bf, Entry = entry.Number, Species = state.Stacks[fact.Stack].Species, Note = fact.Pack });
+        flows.Add(new(fact.Pack, fact.Stack, bf, 1.0));
+        ownTally.Add(fact.Stack);
+        Lies(fact.Stack, fact.Stack, bf);
     }
 
-    private void Next(string key, string stack, WoodForm form, DateTime at, double bf, string charge, long entry)
+    private void Lies(string stack, string key, double bf) => (current[stack], onStack[stack], unshared[key]) = (key, bf, 1.0);
+
+    // What goes takes its part of what the stack has cost by then; the last of it takes all the rest. A tally that measures more than the card said proves the card short.
+    private void Leave(string stack, string to, double bf, bool last = false)
     {
+        var (from, there) = (current[stack], onStack[stack]);
+        var share = last || bf >= there ? unshared[from] : unshared[from] * bf / there;
+        flows.Add(new(from, to, bf, share));
+        unshared[from] -= share;
+        onStack[stack] = Math.Max(there - bf, 0.0);
+        if (bf > there)
+            steps[from] = steps[from] with { LostBf = steps[from].LostBf + there - bf };
+        if (last)
+            Lost(stack, onStack[stack]);
+    }
+
+    private void Lost(string stack, double bf)
+    {
+        var key = current[stack];
+        steps[key] = steps[key] with { LostBf = steps[key].LostBf + bf };
+        onStack[stack] -= bf;
+    }
+
+    private void Next(string key, string stack, WoodForm form, DateTime at, string? charge, long entry)
+    {
+        var bf = onStack[stack];
         Add(new(key, stack, form, at) { Bf = bf, Charge = charge, Entry = entry, Species = state.Stacks[stack].Species });
-        flows.Add(new(current[stack], key, bf));
-        current[stack] = key;
+        Leave(stack, key, bf);
+        Lies(stack, key, bf);
     }
 
     private void Add(WoodStep step) => steps[step.Key] = step;

@@ -21,6 +21,9 @@ public sealed record Pack : ITagged
     /// <summary>The stack its boards are from.</summary>
     public required string Stack { get; init; }
 
+    /// <summary>How that stack was when the boards left it: what becomes of the stack afterwards says nothing of the pack.</summary>
+    public required StackStage Stage { get; init; }
+
     public string? Order { get; init; }
 
     public int? Line { get; init; }
@@ -38,7 +41,19 @@ public sealed record Pack : ITagged
     /// <summary>The shipment it left with.</summary>
     public string? Shipment { get; init; }
 
+    /// <summary>The stack its boards were put on again; the pack is no more then.</summary>
+    public string? Restacked { get; init; }
+
+    /// <summary>True while it lies in the yard as a pack.</summary>
+    public bool IsHere => Shipment is null && Restacked is null;
+
     public ImmutableList<long> History { get; init; } = [];
+
+    /// <summary>When its boards left their stack: its first tally.</summary>
+    public DateTime At => Tallies[0].At;
+
+    /// <summary>What it took off its stack: the tally that holds, until one does the first.</summary>
+    public BoardFeet Footage => (Agreed ?? Tallies[0]).Footage;
 
     /// <summary>Tallies that were called to their end.</summary>
     public IEnumerable<Tally> Closed => Tallies.Where(tally => !tally.Open);
@@ -47,13 +62,13 @@ public sealed record Pack : ITagged
     public Tally? Agreed => Chosen is { } chosen ? Tallies.Find(tally => tally.Entry == chosen)
         : Closed.FirstOrDefault() is { } first && Closed.All(tally => tally.Boards.SequenceEqual(first.Boards)) ? first : null;
 
-    public bool IsDisputed => Closed.Any() && Agreed is null;
+    public bool IsDisputed => Restacked is null && Closed.Any() && Agreed is null;
 
     /// <summary>True while somebody is still calling boards.</summary>
     public bool IsBeingTallied => Tallies.Exists(tally => tally.Open);
 
     /// <summary>True when a tag may be printed: one tally holds, nobody is still counting, and the species is proven.</summary>
-    public bool MayBeLabelled => Proven && Agreed is not null && !IsBeingTallied;
+    public bool MayBeLabelled => Restacked is null && Proven && Agreed is not null && !IsBeingTallied;
 }
 
 /// <summary>One person's count of a pack.</summary>

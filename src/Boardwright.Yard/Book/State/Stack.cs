@@ -35,7 +35,7 @@ public sealed record Stack : ITagged
 
     public Grain Grain { get; init; }
 
-    /// <summary>Footage on the stack now; packs made from it stay in it until they leave.</summary>
+    /// <summary>Footage on the stack now: what it measured last, less what was taken off since. Boards tallied into a pack are off it.</summary>
     public required BoardFeet Footage { get; init; }
 
     /// <summary>Footage when the card was opened, or the sum sawn onto it.</summary>

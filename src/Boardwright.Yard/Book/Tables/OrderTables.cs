@@ -17,7 +17,7 @@ internal static class OrderTables
         new("packs", ["pack", "stack", "species", "thickness", "tallied_at", "tallied_by", "board"], r => $"{r.Text("pack")}|{r.Text("tallied_at")}|{r.Text("tallied_by")}", Pack),
         YardTable.Of("shipments", "shipment,order,line,at", r => new Shipped(
             r.Text("shipment"), r.Text("order"), r.List("packs"), [.. r.List("stacks").Select(part => Part(r, part))], r.Whole("line"), r.NumberOrNull("quantity"), r.TextOrNull("carrier"),
-            r.NumberOrNull("weight_kg"), r.NumberOrNull("mc_pct"), r.TextOrNull("note")), r => r.At("at")),
+            r.NumberOrNull("weight_kg"), r.NumberOrNull("mc_pct"), r.TextOrNull("note"), r.TextOrNull("despite")), r => r.At("at")),
     ];
 
     private static OrderLine Line(TableRow r) => new(
@@ -36,7 +36,7 @@ internal static class OrderTables
         var tally = PackTally.Of(
             boards.Select(b => new TalliedBoard(NominalThickness.FromQuarters(quarters), Length.FromInches(b.WidthIn), Length.FromFeet(b.LengthFt))), BoardRule.Nhla);
         yield return new(
-            new PackTallied(first.Text("pack"), first.Text("stack"), first.Text("species"), quarters, tally.BoardFeet.Count, boards, "nhla", first.NumberOrNull("mc_pct"), first.TextOrNull("order"), first.WholeOrNull("line")),
+            new PackTallied(first.Text("pack"), first.Text("stack"), first.Text("species"), quarters, tally.BoardFeet.Count, boards, "nhla", first.NumberOrNull("mc_pct"), first.TextOrNull("order"), first.WholeOrNull("line"), StackEmpty: first.Yes("stack_empty")),
             first.At("tallied_at"), first.Text("tallied_by"));
     }
 

@@ -119,7 +119,7 @@ public static class EntryWrite
         "log" => [.. state.Logs.Values.Where(log => !log.IsSawn).Select(log => log.Tag)],
         "stack" => [.. state.Stacks.Values.Where(stack => stack.IsHere).Select(stack => stack.Tag)],
         "order" or "reserved_for" => [.. state.Orders.Values.Where(order => order.IsOpen).Select(order => order.Tag)],
-        "item" or "confused_with" => [.. state.Logs.Values.Where(log => !log.IsSawn).Select(log => log.Tag), .. state.Stacks.Values.Where(stack => stack.IsHere).Select(stack => stack.Tag), .. state.Packs.Values.Where(pack => pack.Shipment is null).Select(pack => pack.Tag)],
+        "item" or "confused_with" => [.. state.Logs.Values.Where(log => !log.IsSawn).Select(log => log.Tag), .. state.Stacks.Values.Where(stack => stack.IsHere).Select(stack => stack.Tag), .. state.Packs.Values.Where(pack => pack.IsHere).Select(pack => pack.Tag)],
         "customer" or "same_as" => Customers.Names(state),
         "place" => [.. state.Places.Keys],
         "person" => [.. state.People.Keys],

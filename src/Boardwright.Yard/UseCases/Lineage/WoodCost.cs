@@ -55,7 +55,7 @@ public sealed class WoodCost(YardState state, WoodWay way, CostRates rates)
     private CostAccount Carried(WoodFlow flow)
     {
         var (from, to) = (way.Steps[flow.From], way.Steps[flow.To]);
-        var part = way.Held(flow.From) is > 0.0 and var held ? Of(flow.From).Part(flow.Bf / held) : CostAccount.None;
+        var part = Of(flow.From).Part(flow.Share);
         return part.Plus("interest", CostRules.Interest(rates, part.Money, Math.Max((to.At - from.At).TotalDays, 0.0)));
     }
 
@@ -73,7 +73,9 @@ public sealed class WoodCost(YardState state, WoodWay way, CostRates rates)
 
     private CostAccount Stacked(WoodStep step, CostAccount before)
     {
-        var account = before.Plus("stickering", CostRules.Stickering(rates, step.Bf));
+        // A stack that grew after boards left it goes on as another step: only what came is stickered then.
+        var stickered = way.Into(step.Key).Where(flow => way.Steps[flow.From] is { Form: WoodForm.Stack } from && from.Tag == step.Tag).Sum(flow => flow.Bf);
+        var account = before.Plus("stickering", CostRules.Stickering(rates, step.Bf - stickered));
         var logged = way.Into(step.Key).Sum(flow => flow.Bf);
         return logged + 0.5 < step.Bf ? account.Lacks($"logs of {step.Bf - logged:0} bf of {step.Tag}") : account;
     }

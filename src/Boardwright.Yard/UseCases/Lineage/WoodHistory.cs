@@ -101,9 +101,18 @@ internal sealed class HistoryMaker(YardState state, WoodWay way, WoodCost cost, 
             };
         }
 
-        var here = forward.Where(pair => way.Steps[pair.Key].Form != WoodForm.Log || !state.Logs[way.Steps[pair.Key].Tag].IsSawn).Sum(pair => way.Remaining(pair.Key) * pair.Value);
-        var gone = forward.Where(pair => way.Steps[pair.Key].Form == WoodForm.Shipped).Sum(pair => way.Steps[pair.Key].Bf * pair.Value);
-        yield return new("Here and gone", $"{Number(here)} bf here, {Number(gone)} gone", "", "still in the yard and shipped, net as last measured");
+        var balance = FootageBalance.Of(way, selfKeys);
+        var (here, gone) = (balance.Stacked + balance.Packed, balance.Gone);
+        yield return new("Here and gone", $"{Number(here)} bf here, {Number(gone)} gone", "", $"net as last measured; of {Number(balance.Start)} bf at first{Losses(balance)}")
+        {
+            Method = "cost-so-far",
+            Source = "the yard’s own tallies",
+            Inputs =
+            [
+                ("at first", Number(balance.Start) + " bf"), ("on stacks and in tables", Number(balance.Stacked) + " bf"), ("in packs here", Number(balance.Packed) + " bf"), ("left", Number(balance.Gone) + " bf"),
+                ("shrunk and fell down in kilns", Number(balance.Dried) + " bf"), ("lost in planing", Number(balance.Planed) + " bf"), ("written off at counts", Number(balance.WrittenOff) + " bf"), ("unexplained", Number(Math.Abs(balance.Open)) + " bf"),
+            ],
+        };
 
         var first = steps.Min(step => step.Step.At);
         var end = here > 0.5 || gone <= 0.0 ? state.Today : DateOnly.FromDateTime(steps.Max(step => step.Step.At));
@@ -111,6 +120,18 @@ internal sealed class HistoryMaker(YardState state, WoodWay way, WoodCost cost, 
         yield return Cost(account, costBf);
         if (Price(account, costBf) is { } price)
             yield return price;
+    }
+
+    private static string Losses(FootageBalance balance)
+    {
+        List<string> lost = [];
+        if (balance.Dried >= 0.5)
+            lost.Add($"{Number(balance.Dried)} lost in drying");
+        if (balance.Planed >= 0.5)
+            lost.Add($"{Number(balance.Planed)} in planing");
+        if (Math.Abs(balance.WrittenOff) >= 0.5)
+            lost.Add(balance.WrittenOff > 0.0 ? $"{Number(balance.WrittenOff)} written off at counts" : $"{Number(-balance.WrittenOff)} found at counts");
+        return lost.Count == 0 ? "" : ": " + string.Join(", ", lost);
     }
 
     // What the list asks for the wood dry, beside what it has cost; the last form's own stack says what it is.
@@ -150,7 +171,7 @@ internal sealed class HistoryMaker(YardState state, WoodWay way, WoodCost cost, 
     private string Words(WoodStep step) => step.Form switch
     {
         WoodForm.Log => $"log from {step.Note}{(state.Logs[step.Tag].IsSawn ? $", sawn {state.Logs[step.Tag].SawnAt:d MMM yyyy}" : ", not sawn")}",
-        WoodForm.Stack => $"boards on stickers, {state.Stacks[step.Tag].Thickness}",
+        WoodForm.Stack => $"boards on stickers{(step.Note is { } pack ? $" again, from {pack}" : "")}, {state.Stacks[step.Tag].Thickness}",
         WoodForm.InKiln => $"in kiln {state.Charges[step.Charge!].Kiln}, charge {step.Charge}",
         WoodForm.FromKiln => $"out of charge {step.Charge}",
         WoodForm.Dressed => $"planed{(step.Note is { } surfaces ? $", {surfaces}" : "")}",

@@ -82,7 +82,7 @@ public static class LogTurns
         var position = order.Lines.First(one => one.Asked == line);
         var open = asked * (1.0 - (position.Shipped / line.Quantity));
         var kept = state.Stacks.Values.Where(stack => stack.IsHere && (line.Stacks.Contains(stack.Tag) || stack.ReservedFor == order.Tag));
-        return Math.Max(0.0, open - kept.Sum(stack => Yield(state, stack)));
+        return Math.Max(0.0, open - AsOrdered.PackedBf(state, order, line.Line) - kept.Sum(stack => Yield(state, stack)));
     }
 
     private static double Yield(YardState state, Stack stack)

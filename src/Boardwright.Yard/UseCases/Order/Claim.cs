@@ -104,8 +104,7 @@ public sealed record ClaimAnswer(Complaint Complaint, string Verdict, IReadOnlyL
         : ShippedStacks(state, fact).SelectMany(stack => stack.Charges).Distinct().Select(one => state.Charges[one]);
 
     private static IEnumerable<Stack> ShippedStacks(YardState state, Complained fact) =>
-        state.Shipments.Values.Where(shipment => shipment.Order == fact.Order).SelectMany(shipment => shipment.Packs.Select(pack => state.Packs[pack].Stack).Concat(shipment.Stacks.Select(part => part.Stack))).Distinct()
-            .Select(tag => state.Stacks.GetValueOrDefault(tag)).OfType<Stack>();
+        state.Shipments.Values.Where(shipment => shipment.Order == fact.Order).SelectMany(shipment => shipment.Packs.Select(pack => PackSheet.From(state, state.Packs[pack])).Concat(shipment.Stacks.Select(part => state.Stacks.GetValueOrDefault(part.Stack)).OfType<Stack>())).DistinctBy(stack => stack.Tag);
 
     // What left: as measured out of the kiln, else as the shipment says.
     private static WhatLeft? Left(YardState state, Complained fact)

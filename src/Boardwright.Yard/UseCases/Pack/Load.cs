@@ -16,7 +16,8 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="Usual">What would usually go: a pack whole, of a stack what the line still wants.</param>
 /// <param name="KgPerBf">Weight of a board foot at its moisture; null when that is not known.</param>
 /// <param name="MayNot">Why it may not leave; null when it may.</param>
-public sealed record LoadPart(string Tag, bool IsPack, string Words, double Bf, double Usual, double? KgPerBf, string? MayNot);
+/// <param name="Ordered">Its moisture beside what was asked for.</param>
+public sealed record LoadPart(string Tag, bool IsPack, string Words, double Bf, double Usual, double? KgPerBf, string? MayNot, AsOrdered Ordered);
 
 /// <summary>A load for one line of an order: what may go, what it weighs, and what to mind before it leaves.</summary>
 /// <param name="Left">Still to ship, in the unit of the line.</param>
@@ -25,6 +26,9 @@ public sealed record LoadPart(string Tag, bool IsPack, string Words, double Bf, 
 /// <param name="Cautions">What does not agree with what was asked.</param>
 public sealed record LoadSheet(Order Order, OrderPosition Line, double Left, IReadOnlyList<LoadPart> Parts, double? Kilograms, int? Trips, IReadOnlyList<string> Cautions)
 {
+    /// <summary>What is wetter than ordered among what may leave: it goes only on a named decision.</summary>
+    public IReadOnlyList<string> Wetter => [.. Parts.Where(part => part.MayNot is null && part.Ordered.IsWetter).Select(part => part.Tag)];
+
     /// <summary>True when something may leave now.</summary>
     public bool MayLeave => Parts.Any(part => part.MayNot is null) || Line.Asked.Unit == OrderUnit.M3Loose;
 
@@ -38,12 +42,12 @@ public sealed record LoadSheet(Order Order, OrderPosition Line, double Left, IRe
             return new Refusal("line", $"{line}", $"a line of {order}: {string.Join(", ", known.Lines.Select(l => l.Asked.Line))}");
 
         var left = Math.Max(position.Asked.Quantity - position.Shipped, 0.0);
-        var packs = known.Packs.Select(tag => state.Packs[tag]).Where(pack => pack.Shipment is null && (pack.Line ?? 1) == line).ToList();
+        var packs = known.Packs.Select(tag => state.Packs[tag]).Where(pack => pack.IsHere && (pack.Line ?? 1) == line).ToList();
         var wantedBf = (WoodWorth.FootageOf(position.Asked) is { } whole ? whole * left / position.Asked.Quantity : 0.0) - packs.Sum(pack => pack.Agreed?.Footage.Count ?? 0.0);
         List<LoadPart> parts = [.. packs.Select(pack => Part(state, pack))];
-        foreach (var stack in position.Asked.Stacks.Select(tag => state.Stacks[tag]).Where(stack => stack.IsHere && packs.TrueForAll(pack => pack.Stack != stack.Tag)))
+        foreach (var stack in position.Asked.Stacks.Select(tag => state.Stacks[tag]).Where(stack => stack.IsHere))
         {
-            var part = Part(stack, wantedBf);
+            var part = Part(stack, wantedBf, position.Asked);
             wantedBf -= part.Usual;
             parts.Add(part);
         }
@@ -59,29 +63,31 @@ public sealed record LoadSheet(Order Order, OrderPosition Line, double Left, IRe
         var sheet = PackSheet.Of(state, pack.Tag) is Outcome<PackSheet>.Done(var done) ? done : throw new InvalidOperationException($"{pack.Tag} is in the book.");
         var bf = pack.Agreed?.Footage.Count ?? 0.0;
         var why = pack.IsBeingTallied ? "somebody is still counting it" : pack.Agreed is null ? "two tallies differ" : !pack.Proven ? "its species is unproven" : null;
-        return new(pack.Tag, true, $"pack from {pack.Stack}, {pack.Agreed?.Boards.Count ?? 0} boards", bf, why is null ? bf : 0.0, bf > 0.0 ? sheet.Weight?.Kilograms / bf : null, why);
+        return new(pack.Tag, true, $"pack from {pack.Stack}, {pack.Agreed?.Boards.Count ?? 0} boards{(sheet.Ordered.IsWetter ? $", {sheet.Ordered.Word}" : "")}", bf, why is null ? bf : 0.0, bf > 0.0 ? sheet.Weight?.Kilograms / bf : null, why, sheet.Ordered);
     }
 
-    private static LoadPart Part(Stack stack, double wanted)
+    private static LoadPart Part(Stack stack, double wanted, OrderLine asked)
     {
         var why = stack.Stage == StackStage.InKiln ? $"it is in charge {stack.Charge}" : !stack.Proven ? "its species is unproven" : null;
         var moisture = stack.Moisture?.Mean;
         var perBf = moisture is { } mc ? WoodWeight.OfFootage(stack.Species, mc, BoardFeet.From(1.0)).Kilograms : (double?)null;
         var words = $"{stack.Species.CommonName} {stack.Thickness}, {stack.Place}{(moisture is { } at ? string.Create(CultureInfo.InvariantCulture, $", {at.Percent:0.0} % on {stack.Moisture!.At:d MMM}") : ", not read")}";
-        return new(stack.Tag, false, words, stack.Footage.Count, why is null ? Math.Clamp(wanted, 0.0, stack.Footage.Count) : 0.0, perBf, why);
+        return new(stack.Tag, false, words, stack.Footage.Count, why is null ? Math.Clamp(wanted, 0.0, stack.Footage.Count) : 0.0, perBf, why, AsOrdered.Of(moisture, asked));
     }
 
     private static IEnumerable<string> Cautioned(YardState state, OrderLine asked, List<LoadPart> parts)
     {
-        foreach (var stack in parts.Where(part => part.MayNot is null).Select(part => state.Stacks[part.IsPack ? state.Packs[part.Tag].Stack : part.Tag]).Distinct())
+        foreach (var part in parts.Where(part => part.MayNot is null))
         {
-            var mean = stack.Moisture?.Mean?.Percent;
-            if (asked.McLowPct is { } low && asked.McHighPct is { } high && !(mean >= low && mean <= high))
-                yield return mean is { } percent ? string.Create(CultureInfo.InvariantCulture, $"{stack.Tag} is at {percent:0.0} %; asked for {low:0.#} to {high:0.#} %.") : $"The moisture of {stack.Tag} is not on record; {low:0.#} to {high:0.#} % was asked for.";
+            var stack = part.IsPack ? PackSheet.From(state, state.Packs[part.Tag]) : state.Stacks[part.Tag];
+            if (part.Ordered.Is is OrderedMoisture.Wetter or OrderedMoisture.Drier)
+                yield return string.Create(CultureInfo.InvariantCulture, $"{part.Tag} is at {part.Ordered.Mean!.Value.Percent:0.0} %; asked for {part.Ordered.Asked}.");
+            if (part.Ordered.Is == OrderedMoisture.NotMeasured)
+                yield return $"The moisture of {part.Tag} is not on record; {part.Ordered.Asked} was asked for.";
             if (asked.NeverKiln && stack.Charges.Count > 0)
-                yield return $"{stack.Tag} was in a kiln; it was never to see one.";
+                yield return $"{part.Tag} was in a kiln; it was never to see one.";
             if (asked.HeatTreated && !stack.Charges.SelectMany(charge => state.Charges[charge].Treatments).Any(HeatTreatmentRule.IsMet))
-                yield return $"Heat treatment of {stack.Tag} is unproven; it was asked for.";
+                yield return $"Heat treatment of {part.Tag} is unproven; it was asked for.";
         }
 
         if (asked.Unit == OrderUnit.M3Loose && asked.ForbiddenSpecies?.Where(name => state.Shavings.Species.Contains(name)).ToList() is { Count: > 0 } found)
@@ -93,7 +99,8 @@ public sealed record LoadSheet(Order Order, OrderPosition Line, double Left, IRe
 /// <param name="Packs">Tags of the packs that go.</param>
 /// <param name="StackBf">Board feet of stacks by tag, as typed; empty for none.</param>
 /// <param name="Quantity">For goods that are not counted in board feet: slabs, pieces, loose m3.</param>
-public sealed record ShipTyped(IReadOnlyList<string> Packs, IReadOnlyDictionary<string, string> StackBf, string? Quantity, string? Carrier, string? By);
+/// <param name="Despite">Who agreed that wood wetter than ordered goes, and why.</param>
+public sealed record ShipTyped(IReadOnlyList<string> Packs, IReadOnlyDictionary<string, string> StackBf, string? Quantity, string? Carrier, string? By, string? Despite = null);
 
 /// <summary>Writes that a load left.</summary>
 public static class LoadWrite
@@ -112,9 +119,17 @@ public static class LoadWrite
             var quantity = counted ? Figure(typed, sheet.Line.Asked.Unit == OrderUnit.M3Loose ? "Loose m³" : "Pieces", load.Quantity) : (double?)null;
             if (load.Packs.Count == 0 && shares.Count == 0 && !(sheet.Line.Asked.Unit == OrderUnit.M3Loose && quantity > 0.0))
                 typed.Refuse("Load", "nothing", "at least one pack, board feet of a stack, or a loose quantity");
+            var going = sheet.Parts.Where(part => part.IsPack ? load.Packs.Contains(part.Tag) : shares.Exists(share => share.Stack == part.Tag)).ToList();
+            if (string.IsNullOrWhiteSpace(load.Despite) && going.Find(part => part.Ordered.IsWetter) is { } wet)
+            {
+                var refusal = PackWrite.Wetter(string.Join(", ", going.Where(part => part.Ordered.IsWetter).Select(part => part.Tag)), wet.Ordered);
+                typed.Refuse(refusal.What, refusal.Given, refusal.Accepted);
+            }
+
             var by = typed.By(state, load.By);
             return typed.Then(() => key.Write(book, by, new Shipped(
-                PackWrite.NextShipment(state), order, load.Packs, shares, line, quantity, string.IsNullOrWhiteSpace(load.Carrier) ? null : load.Carrier.Trim(), Kilograms(sheet, load, shares), Moisture(state, load, shares))));
+                PackWrite.NextShipment(state), order, load.Packs, shares, line, quantity, string.IsNullOrWhiteSpace(load.Carrier) ? null : load.Carrier.Trim(), Kilograms(going, shares), Moisture(going),
+                Despite: string.IsNullOrWhiteSpace(load.Despite) ? null : load.Despite.Trim())));
         });
     }
 
@@ -126,18 +141,13 @@ public static class LoadWrite
         return 0.0;
     }
 
-    private static double? Kilograms(LoadSheet sheet, ShipTyped load, List<StackShare> shares)
-    {
-        var parts = sheet.Parts.Where(part => part.IsPack ? load.Packs.Contains(part.Tag) : shares.Exists(share => share.Stack == part.Tag)).ToList();
-        return parts.Count > 0 && parts.TrueForAll(part => part.KgPerBf is not null)
-            ? parts.Sum(part => part.KgPerBf!.Value * (part.IsPack ? part.Bf : shares.Find(share => share.Stack == part.Tag)!.Bf))
-            : null;
-    }
+    private static double? Kilograms(List<LoadPart> going, List<StackShare> shares) => going.Count > 0 && going.TrueForAll(part => part.KgPerBf is not null)
+        ? going.Sum(part => part.KgPerBf!.Value * (part.IsPack ? part.Bf : shares.Find(share => share.Stack == part.Tag)!.Bf))
+        : null;
 
-    private static double? Moisture(YardState state, ShipTyped load, List<StackShare> shares)
+    private static double? Moisture(List<LoadPart> going)
     {
-        var means = load.Packs.Where(state.Packs.ContainsKey).Select(tag => state.Packs[tag].Stack).Concat(shares.Select(share => share.Stack)).Distinct()
-            .Select(tag => state.Stacks.GetValueOrDefault(tag)?.Moisture?.Mean?.Percent).ToList();
+        var means = going.Select(part => part.Ordered.Mean?.Percent).ToList();
         return means.Count > 0 && means.TrueForAll(mean => mean is not null) ? means.Average() : null;
     }
 }

@@ -44,14 +44,19 @@ public sealed record PackSheet(
         var closed = counts.Where(count => !count.Tally.Open).ToList();
         IReadOnlyList<TallyDifference> differences = closed.Count < 2 ? [] : TallyComparison.Of(Boards(pack, closed[0].Tally), Boards(pack, closed[1].Tally));
         var drying = DryingOf(state, pack);
-        var (nextDo, nextWhy) = Next(pack, differences);
+        var ordered = AsOrdered.Of(state, pack);
+        var (nextDo, nextWhy) = Next(pack, differences, ordered);
         return new PackSheet(
             pack, $"Pack {pack.Tag}, {(pack.Proven ? pack.Species.CommonName : "unproven species")} {pack.Thickness}", UnderOf(pack), counts, differences, drying,
             [.. FiguresOf(state, pack, counts, drying)], nextDo, nextWhy)
         {
+            Ordered = ordered,
             Weight = From(state, pack).Moisture?.Mean is { } mean ? (counts.FirstOrDefault(count => count.Holds) ?? counts[0]).Measured.WeightAt(mean) : null,
         };
     }
+
+    /// <summary>Its moisture beside what its order asks for.</summary>
+    public required AsOrdered Ordered { get; init; }
 
     /// <summary>Weight at the last moisture known of it; null without one.</summary>
     public Mass? Weight { get; init; }
@@ -74,16 +79,18 @@ public sealed record PackSheet(
     }
 
     private static string UnderOf(Pack pack) =>
-        $"From stack {pack.Stack}{(pack.Order is { } order ? $", for {order}" : "")}{(pack.Shipment is { } gone ? $", left with {gone}" : "")}.";
+        $"From stack {pack.Stack}{(pack.Order is { } order ? $", for {order}" : "")}{(pack.Shipment is { } gone ? $", left with {gone}" : pack.Restacked is { } stack ? $", back on stickers as {stack}" : "")}.";
 
-    /// <summary>The stack a pack is from, as it was when the pack left: what was read or dried later says nothing of the pack.</summary>
+    /// <summary>The stack a pack is from, as it was when its boards left it: what was read or dried later says nothing of the pack.</summary>
     internal static Stack From(YardState state, Pack pack)
     {
         var stack = state.Stacks[pack.Stack];
-        if (pack.Shipment is not { } gone)
-            return stack;
-        var left = state.Shipments[gone].At;
-        return stack with { Charges = [.. stack.Charges.Where(charge => state.Charges[charge].LoadedAt < left)], Readings = [.. stack.Readings.Where(reading => reading.At <= left)] };
+        return stack with
+        {
+            Stage = pack.Stage,
+            Charges = [.. stack.Charges.Where(charge => state.Charges[charge].LoadedAt < pack.At)],
+            Readings = [.. stack.Readings.Where(reading => reading.At <= pack.At)],
+        };
     }
 
     private static PackDrying DryingOf(YardState state, Pack pack)
@@ -121,7 +128,11 @@ public sealed record PackSheet(
             Inputs = [("boards", $"{shown.Measured.Pieces}"), ("mean width", Text(shown.Measured.AverageWidth.Inches, "0.00") + " in"), ("mean length", Text(shown.Measured.AverageLength.Feet, "0.0") + " ft")],
         };
         if (drying is { Low: { } low, High: { } high })
-            yield return new("Moisture", low == high ? Text(low.Percent, "0.0") + " %" : $"{Text(low.Percent, "0.0")} to {Text(high.Percent, "0.0")} %", "", drying.Basis ?? "");
+        {
+            var ordered = AsOrdered.Of(state, pack);
+            yield return new("Moisture", low == high ? Text(low.Percent, "0.0") + " %" : $"{Text(low.Percent, "0.0")} to {Text(high.Percent, "0.0")} %", "",
+                $"{drying.Basis}{(ordered.Asked.Length > 0 ? $"; {ordered.Words}" : "")}");
+        }
         if (stack.Moisture?.Mean is { } mean && shown.Measured.WeightAt(mean) is { } weight)
             yield return new("Weighs about", Text(weight.Kilograms, "#,0"), "kg", $"{Text(weight.Pounds, "#,0")} lb at {Text(mean.Percent, "0.0")} %")
             {
@@ -132,13 +143,17 @@ public sealed record PackSheet(
         yield return new("Heat treated", drying.IsHeatTreated switch { true => "yes", false => "no", null => "unproven" }, "", drying.Proof) { Source = "Wood Handbook, insect kill: 56 °C at the core for 30 minutes" };
     }
 
-    private static (string Do, string Why) Next(Pack pack, IReadOnlyList<TallyDifference> differences) =>
+    private static (string Do, string Why) Next(Pack pack, IReadOnlyList<TallyDifference> differences, AsOrdered ordered) =>
         pack.Shipment is { } gone ? ($"Nothing: it left with {gone}.", "Its tally can be printed again as it was shipped.")
+        : pack.Restacked is { } stack ? ($"See stack {stack}.", "Its boards lie on stickers again; what comes of them is tallied anew.")
         : !pack.Proven ? ("Settle what wood it is.", "Its tag was lost: no label, price or promise until the species is proven.")
         : pack.IsBeingTallied ? ("Go on with the tally, or close it.", "Until it is closed it holds for nothing.")
         : pack.IsDisputed ? ($"Look a third time at {(differences.Count == 1 ? "the board" : "the boards")} {string.Join(", ", differences.Select(d => d.FirstNumber ?? d.SecondNumber))}.", "Two tallies differ. Nothing is printed until one of them is chosen.")
+        : ordered.IsWetter ? ("Put it back on stickers and dry it.", $"{ordered.Mean!.Value.Percent.ToString("0.0", CultureInfo.InvariantCulture)} % measured, {ordered.Asked} ordered by {pack.Order}: wetter than ordered. Or ask the customer first.")
         : pack.LabelledAt is null ? ("Print its tag.", "One tally holds.")
-        : ("Ship it.", pack.Order is { } order ? $"It is tagged and waits for {order}." : "It is tagged.");
+        : pack.Order is not { } order ? ("Keep it dry until it is sold.", "It is tagged and for stock.")
+        : ordered.Is == OrderedMoisture.NotMeasured ? ("Read it, then ship it.", $"{order} asks for {ordered.Asked}; nothing was measured of this wood.")
+        : ("Ship it.", $"It is tagged and waits for {order}.");
 
     private static string Text(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 }

@@ -40,10 +40,17 @@ public static class PackWrite
     }
 
     /// <summary>Closes a person's tally: from then on it counts.</summary>
-    public static Outcome<IReadOnlyList<Entry>> Close(YardBook book, string pack, string by, PostedKey? key = null)
+    /// <param name="book">The book.</param>
+    /// <param name="pack">The pack.</param>
+    /// <param name="by">Who counts.</param>
+    /// <param name="key">Of the press.</param>
+    /// <param name="stackEmpty">Nothing is left of the stack: what its card still says is written off with this pack.</param>
+    public static Outcome<IReadOnlyList<Entry>> Close(YardBook book, string pack, string by, PostedKey? key = null, bool stackEmpty = false)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return Once(book, key) ?? Open(book.State, pack, by).Then(open => Correct(book, open, open.Fact with { Open = false }, $"closed with {open.Fact.Boards.Count} boards", key: key));
+        return Once(book, key) ?? Open(book.State, pack, by).Then(open => stackEmpty && Later(book.State, pack) is { } other
+            ? new Refusal("Stack empty", pack, $"the last pack of {open.Fact.Stack}; {other} was begun after this one: say it there, or count the stack again")
+            : Correct(book, open, open.Fact with { Open = false, StackEmpty = stackEmpty }, $"closed with {open.Fact.Boards.Count} boards{(stackEmpty ? $", {open.Fact.Stack} is empty" : "")}", key: key));
     }
 
     /// <summary>Of several tallies, the one that holds.</summary>
@@ -62,16 +69,38 @@ public static class PackWrite
         return book.Write(by, new PackLabelled(pack));
     }
 
+    /// <summary>Lays the boards of a pack on stickers again, as a stack of their own: to be dried or planed.</summary>
+    public static Outcome<IReadOnlyList<Entry>> Restack(YardBook book, string pack, string? stack, string? place, string? why, string? by)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        var read = new Typed();
+        var tag = read.Named("Stack", stack, $"a tag, such as {StackBuild.NextTag(book.State)}");
+        var where = read.Named("Place", place, string.Join(", ", book.State.Places.Keys));
+        var who = read.By(book.State, by);
+        return read.Then(() => book.Write(who, new PackRestacked(pack, tag, where, string.IsNullOrWhiteSpace(why) ? null : why.Trim())));
+    }
+
     /// <summary>Packs leave on an order line, together.</summary>
-    public static Outcome<IReadOnlyList<Entry>> Ship(YardBook book, IReadOnlyList<string> packs, string order, int line, string by, string? carrier)
+    /// <param name="book">The book.</param>
+    /// <param name="packs">What goes.</param>
+    /// <param name="order">The order.</param>
+    /// <param name="line">Its line.</param>
+    /// <param name="by">Who says so.</param>
+    /// <param name="carrier">Who carries it.</param>
+    /// <param name="despite">Who agreed that wood wetter than ordered goes, and why; wanted only for such wood.</param>
+    public static Outcome<IReadOnlyList<Entry>> Ship(YardBook book, IReadOnlyList<string> packs, string order, int line, string by, string? carrier, string? despite = null)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(packs);
         if (packs.Count == 0)
             return new Refusal("Packs", "none", "at least one pack");
         var state = book.State;
-        var readings = packs.Where(state.Packs.ContainsKey).Select(tag => state.Stacks[state.Packs[tag].Stack].Moisture?.Mean?.Percent).OfType<double>().ToList();
-        return book.Write(by, new Shipped(NextShipment(state), order, packs, [], line, Carrier: string.IsNullOrWhiteSpace(carrier) ? null : carrier, McPct: readings.Count > 0 ? readings.Average() : null));
+        var going = packs.Where(state.Packs.ContainsKey).Select(tag => (Tag: tag, Ordered: AsOrdered.Of(state, state.Packs[tag]))).ToList();
+        if (string.IsNullOrWhiteSpace(despite) && going.Where(pack => pack.Ordered.IsWetter).ToList() is { Count: > 0 } wet)
+            return Wetter(string.Join(", ", wet.Select(pack => pack.Tag)), wet[0].Ordered);
+        var readings = going.Select(pack => pack.Ordered.Mean?.Percent).OfType<double>().ToList();
+        return book.Write(by, new Shipped(
+            NextShipment(state), order, packs, [], line, Carrier: string.IsNullOrWhiteSpace(carrier) ? null : carrier, McPct: readings.Count > 0 ? readings.Average() : null, Despite: string.IsNullOrWhiteSpace(despite) ? null : despite.Trim()));
     }
 
     /// <summary>Writes what a buyer counted of an order, as they say it.</summary>
@@ -98,6 +127,13 @@ public static class PackWrite
         prefix + (used.Where(tag => tag.StartsWith(prefix, StringComparison.Ordinal)).Select(tag => int.TryParse(tag[prefix.Length..], CultureInfo.InvariantCulture, out var number) ? number : 0).DefaultIfEmpty(0).Max() + 1)
             .ToString("000", CultureInfo.InvariantCulture);
 
+    internal static Refusal Wetter(string what, AsOrdered ordered) => new("Wetter than ordered", $"{what} at {ordered.Mean!.Value.Percent.ToString("0.0", CultureInfo.InvariantCulture)} %",
+        $"{ordered.Asked} as ordered; or who agreed that it goes all the same, and why");
+
+    // Another pack of the same stack that was begun after this one.
+    private static string? Later(YardState state, string tag) =>
+        state.Packs.Values.FirstOrDefault(other => other.Stack == state.Packs[tag].Stack && other.Tag != tag && (other.At, other.Tallies[0].Entry).CompareTo((state.Packs[tag].At, state.Packs[tag].Tallies[0].Entry)) > 0)?.Tag;
+
     // The entry a press made before, where it did: its answer was lost on the way and it came again.
     private static Outcome<IReadOnlyList<Entry>>? Once(YardBook book, PostedKey? key) =>
         key?.Id is { } id && book.State.Entries.FirstOrDefault(entry => entry.Id == id) is { } kept ? new Outcome<IReadOnlyList<Entry>>.Done([kept]) : null;
@@ -112,8 +148,9 @@ public static class PackWrite
         var open = Open(book.State, what.Pack, what.By) is Outcome<(Entry Entry, PackTallied Fact)>.Done(var found) ? found : default;
         var boards = (open.Fact?.Boards ?? []).Append(board).ToList();
         var bf = Footage(boards, stack);
-        if (bf > stack.Footage.Count * StackOver + 1.0)
-            return new Refusal("Board", $"{bf:0} bf with this board", $"about the {stack.Footage.Count:0} bf on {stack.Tag}, at most; is the stack's card right?");
+        var there = stack.Footage.Count + (book.State.Packs.TryGetValue(what.Pack, out var begun) && begun.Stack == stack.Tag ? begun.Footage.Count : 0.0);
+        if (bf > there * StackOver + 1.0)
+            return new Refusal("Board", $"{bf:0} bf with this board", $"about the {there:0} bf left of {stack.Tag}, at most; is the stack's card right? Count it again if more lies there");
         var typed = new Dictionary<string, string>(StringComparer.Ordinal) { [$"board_{boards.Count}"] = $"{Shown(pressed)}" };
         if (open.Fact is { } fact)
             return Correct(book, open, fact with { Boards = boards }, $"board {boards.Count} added", typed, key);

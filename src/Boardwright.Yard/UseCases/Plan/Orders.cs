@@ -41,6 +41,10 @@ internal sealed class PlanOrders(YardState state, PlanFigures figures, PlanStack
                 {
                     left.Add(new(id, line.Asked.DueOn, "shavings come from the planer, not from a kiln"));
                 }
+                else if (line.Asked.Quantity - line.Shipped - Packed(order, line) < 0.5)
+                {
+                    left.Add(new(id, line.Asked.DueOn, "all of it is tallied in packs: nothing more has to be dried"));
+                }
                 else
                 {
                     lines.Add(Line(id, order, line));
@@ -55,7 +59,7 @@ internal sealed class PlanOrders(YardState state, PlanFigures figures, PlanStack
     {
         var unusable = new List<string>();
         var wood = Named(line.Asked, unusable).Concat(Others(line.Asked)).DistinctBy(one => one.Stack).Take(30).ToList();
-        var quantity = BoardFeet.From(Math.Max(1.0, Quantity(line, wood)));
+        var quantity = BoardFeet.From(Math.Max(1.0, Quantity(order, line, wood)));
         var planed = line.Asked.DressedMm is not null ? Math.Max(1, (int)Math.Ceiling(quantity.Count / PlanerRun())) : 0;
         return new(id, order, line.Asked, new(id, line.Asked.DueOn, quantity, wood, planed, Math.Clamp(order.Importance, 1, 5), order.LatePerDayMoney), unusable);
     }
@@ -111,9 +115,13 @@ internal sealed class PlanOrders(YardState state, PlanFigures figures, PlanStack
             ? Shrinkage.Size(sawn, total, stack.Species.ShrinkageStart, stack.Species.ShrinkageStart, targets.Of(stack))
             : null;
 
-    private double Quantity(BookState.OrderPosition line, List<OrderWood> wood)
+    // In the unit of the line, what lies here in packs that are dry enough: their wood has left its stack.
+    private double Packed(BookState.Order order, BookState.OrderPosition line) => WoodWorth.FootageOf(line.Asked) is { } footage
+        ? AsOrdered.PackedBf(state, order, line.Asked.Line) * line.Asked.Quantity / footage : 0.0;
+
+    private double Quantity(BookState.Order order, BookState.OrderPosition line, List<OrderWood> wood)
     {
-        var asked = line.Asked.Quantity - line.Shipped;
+        var asked = line.Asked.Quantity - line.Shipped - Packed(order, line);
         return line.Asked.Unit switch
         {
             _ when line.Asked.CustomerWood && wood.Count > 0 => wood.Sum(one => stacks.Yield(state.Stacks[one.Stack]).Likely) - 0.1 * wood.Count, // all there is of it

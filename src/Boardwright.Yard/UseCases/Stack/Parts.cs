@@ -25,7 +25,7 @@ public sealed record StackParts(string Order, double Sold, double Spare, double 
         }
 
         var net = shrunk.Count * (1.0 - (StackFigures.Falldown(state, stack)?.Likely ?? 0.0) / 100.0);
-        var wanted = Math.Max(position.Asked.Quantity - position.Shipped, 0.0);
+        var wanted = Math.Max(position.Asked.Quantity - position.Shipped - AsOrdered.PackedBf(state, order, position.Asked.Line), 0.0);
         return new(tag, Math.Min(wanted, net), Math.Max(net - wanted, 0.0), Math.Max(wanted - net, 0.0), shrunk.Count - net, stack.Footage.Count - shrunk.Count);
     }
 }

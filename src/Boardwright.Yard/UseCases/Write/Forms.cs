@@ -37,7 +37,7 @@ public sealed record YardForm(string Do, Duties For, IReadOnlyList<FormLink> Lin
             new("Move a stack", Duties.Kilns, [.. state.Stacks.Values.Where(stack => stack is { IsHere: true, Stage: not StackStage.InKiln }).Select(stack => new FormLink(stack.Tag, $"{(stack.Proven ? stack.Species.CommonName : "unproven")} {stack.Thickness}, at {stack.Place}", $"/stacks/{stack.Tag}/move"))]),
             new("Read the moisture of a stack", Duties.Kilns, [.. state.Stacks.Values.Where(stack => stack is { IsHere: true, Stage: not StackStage.InKiln }).OrderBy(stack => stack.Moisture?.At ?? DateTime.MinValue)
                 .Select(stack => new FormLink(stack.Tag, $"{(stack.Proven ? stack.Species.CommonName : "unproven")} {stack.Thickness}, {stack.Place}; {(stack.Moisture is { } read ? $"last read {read.At:d MMM}" : "never read")}", $"/stacks/{stack.Tag}/read"))]),
-            new("Tally a pack", Duties.Hands | Duties.Mill, [new("", "a new pack", "/tally/new"), .. state.Packs.Values.Where(pack => pack.Shipment is null)
+            new("Tally a pack", Duties.Hands | Duties.Mill, [new("", "a new pack", "/tally/new"), .. state.Packs.Values.Where(pack => pack.IsHere)
                 .Select(pack => new FormLink(pack.Tag, $"count it again; {pack.Species.CommonName} {pack.Thickness}, {pack.Tallies.Count} {(pack.Tallies.Count == 1 ? "tally" : "tallies")}", $"/tally/{pack.Tag}/count"))]),
             new("Take an order", Duties.Office, [new("", "a customer asks for something by a day", "/promises/new")]),
             new("Write a load that leaves", Duties.Hands | Duties.Office, [.. state.Orders.Values.Where(order => order.IsOpen).OrderBy(order => order.DueOn)

@@ -7,7 +7,7 @@ internal static class PacksInDispute
 {
     public static IEnumerable<DayTask> Of(YardState state)
     {
-        foreach (var pack in state.Packs.Values.Where(pack => pack is { IsDisputed: true, Shipment: null }))
+        foreach (var pack in state.Packs.Values.Where(pack => pack is { IsDisputed: true, IsHere: true }))
         {
             var (least, most) = (pack.Tallies.Min(tally => tally.Footage.Count), pack.Tallies.Max(tally => tally.Footage.Count));
             var price = WoodWorth.PerBf(state, pack.Species, pack.Thickness, Book.Facts.Product.Boards);

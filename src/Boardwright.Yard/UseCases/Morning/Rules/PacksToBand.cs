@@ -9,7 +9,7 @@ internal static class PacksToBand
 
     public static IEnumerable<DayTask> Of(YardState state)
     {
-        var open = state.Packs.Values.Where(pack => pack is { Shipment: null, Order: not null } && state.Orders.GetValueOrDefault(pack.Order) is { IsOpen: true }).ToList();
+        var open = state.Packs.Values.Where(pack => pack is { IsHere: true, Order: not null } && state.Orders.GetValueOrDefault(pack.Order) is { IsOpen: true } && !AsOrdered.Of(state, pack).IsWetter).ToList();
         foreach (var group in open.Where(pack => pack is { MayBeLabelled: true, LabelledAt: null }).GroupBy(pack => pack.Order!))
         {
             var footage = group.Sum(pack => pack.Agreed!.Footage.Count);

@@ -72,10 +72,10 @@ internal static class PromisesAtRisk
             new(order.LatePerDayMoney * (outOn.DayNumber - line.DueOn.DayNumber), Math.Max(1, line.DueOn.DayNumber - state.Today.DayNumber), $"{order.LatePerDayMoney:0} a day"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
         { Standing = "at risk" };
 
-    /// <summary>Board feet the named stacks give once dry: shrunk, less falldown; null where a figure is missing.</summary>
-    internal static SoldBand? Volume(YardState state, OrderLine line)
+    /// <summary>Board feet the named stacks give once dry, shrunk, less falldown, beside what is sold and not yet in packs; null where a figure is missing.</summary>
+    internal static SoldBand? Volume(YardState state, Order order, OrderLine line)
     {
-        if (WoodWorth.FootageOf(line) is not { } sold || line.Stacks.Count == 0 || Falldown(state, line) is not { } fall)
+        if (WoodWorth.FootageOf(line) - AsOrdered.PackedBf(state, order, line.Line) is not { } sold || line.Stacks.Count == 0 || Falldown(state, line) is not { } fall)
             return null;
         var shrunk = 0.0;
         foreach (var tag in line.Stacks)
