@@ -79,12 +79,12 @@ public sealed record AsOrdered(MoistureContent? Mean, double? Low, double? High)
         return Of(PackSheet.From(state, pack).Moisture?.Mean ?? (pack.Agreed ?? pack.Tallies[0]).Moisture, LineOf(state, pack));
     }
 
-    /// <summary>Board feet in packs that are here, agreed and dry enough for a line of an order: wood nothing more has to be dried for.</summary>
+    /// <summary>Board feet in packs that are here and dry enough for a line of an order, also where their count is still disputed: nothing more has to be dried for them.</summary>
     public static double PackedBf(YardState state, Order order, int line)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(order);
-        return order.Packs.Select(tag => state.Packs[tag]).Where(pack => pack is { IsHere: true, Agreed: not null } && (pack.Line ?? 1) == line && !Of(state, pack).IsWetter).Sum(pack => pack.Footage.Count);
+        return order.Packs.Select(tag => state.Packs[tag]).Where(pack => pack.IsHere && (pack.Line ?? 1) == line && !Of(state, pack).IsWetter).Sum(pack => pack.Footage.Count);
     }
 
     private static OrderLine? LineOf(YardState state, Pack pack) =>

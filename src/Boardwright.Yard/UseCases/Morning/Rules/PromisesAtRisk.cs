@@ -30,7 +30,7 @@ internal static class PromisesAtRisk
         var near = asked.DueOn.DayNumber - state.Today.DayNumber <= SheetSettings.OrderDays;
         var promise = season.Of(order.Tag, asked.Line);
         var outOn = near ? OutOn(state, asked) : null;
-        if (near && Volume(state, asked) is { } band && band.Low < band.Sold && !(asked.NeverKiln || asked.CustomerWood))
+        if (near && Volume(state, order, asked) is { } band && band.Low < band.Sold && !(asked.NeverKiln || asked.CustomerWood))
             return Short(state, season, order, asked, band);
         if (promise is not null)
         {
