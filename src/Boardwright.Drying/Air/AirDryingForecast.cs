@@ -37,7 +37,7 @@ public sealed record AirDryingForecast
     public required double FastestDailyLossPercent { get; init; }
 
     /// <summary>How fast the stack dries against the usual rate of its wood, as the readings say; what was begun with where there are none.</summary>
-    public required AirRate Rate { get; init; }
+    public required DryingRate Rate { get; init; }
 
     /// <summary>What the coefficient was fitted to.</summary>
     public required string Origin { get; init; }

@@ -30,8 +30,8 @@ public sealed record AirDryingInput
     /// <summary>Seasons of past years that stand for what may come after the days known; null for the usual air with chance departures.</summary>
     public PastSeasons? PastSeasons { get; init; }
 
-    /// <summary>How fast stacks like this one have dried before, see <see cref="AirRateHistory"/>; null for the usual rate of the wood.</summary>
-    public AirRate? Rate { get; init; }
+    /// <summary>How fast stacks like this one have dried before, see <see cref="RateHistory"/>; null for the usual rate of the wood.</summary>
+    public DryingRate? Rate { get; init; }
 
     /// <summary>Later places with the first day in each, in any order; before the first of them the stack stands in <see cref="Place"/>.</summary>
     public IReadOnlyList<StackMove> Moves { get; init; } = [];

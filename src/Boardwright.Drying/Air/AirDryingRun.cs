@@ -31,7 +31,7 @@ internal sealed class AirDryingRun
         this.input = input;
         coefficients = DryingCoefficients.For(input.Species);
         usualM2PerS = coefficientM2PerS ?? coefficients.AirM2PerS;
-        var rate = input.Rate ?? new AirRate(1.0, coefficients.AirSpread);
+        var rate = input.Rate ?? new DryingRate(1.0, coefficients.AirSpread);
         set = new BoardSet(input.Species, input.Thickness, input.From, usualM2PerS * rate.Factor, rate.Spread, members, input.Seed, Cells, passes: 1);
         readings = [.. input.Readings.Where(reading => reading.Date >= input.Start).OrderBy(reading => reading.Date)];
         weather = new FutureWeather(scenarios, input.Place, KnownThrough(), input.Seed, input.PastSeasons);

@@ -86,7 +86,7 @@ internal sealed class BoardSet
     }
 
     /// <summary>How fast the boards dry against a usual coefficient: the median factor and its spread.</summary>
-    public AirRate Rate(double usualM2PerS)
+    public DryingRate Rate(double usualM2PerS)
     {
         var (sum, squares) = (0.0, 0.0);
         foreach (var coefficient in coefficientM2PerS)
@@ -97,7 +97,7 @@ internal sealed class BoardSet
         }
 
         var mean = sum / Members;
-        return new AirRate(Math.Exp(mean), Math.Sqrt(Math.Max(squares / Members - mean * mean, 0.0)));
+        return new DryingRate(Math.Exp(mean), Math.Sqrt(Math.Max(squares / Members - mean * mean, 0.0)));
     }
 
     public double SurfaceFactor(double celsius) => BoardPhysics.SurfaceFactor(celsius, specificGravity);

@@ -8,7 +8,8 @@ namespace Boardwright.Drying;
 /// <summary>How fast a charge dries against its wood, learned from the samples weighed so far.</summary>
 /// <remarks>
 /// The middle board is stepped through the air that was held; the logarithm of the factor on its coefficient that ends at the moisture found is weighed against
-/// the spread of the wood (both normal): w = s²/(s² + e²), e the error of the samples over the slope of the moisture. Validity: from 0.2 to 5 times.
+/// the rate it was begun with (both normal): w = s²/(s² + e²), s its spread, e the error of the samples over the slope of the moisture. It is begun with the
+/// usual rate and spread of its wood, or with what earlier charges taught (<see cref="RateHistory"/>). Validity: from 0.2 to 5 times.
 /// </remarks>
 /// <param name="Factor">On the coefficient of the wood; 1 where nothing was learned.</param>
 /// <param name="Spread">Standard deviation of its logarithm that remains.</param>
@@ -26,8 +27,9 @@ public sealed record KilnRate(double Factor, double Spread, double Found)
     /// <param name="from">Mean moisture content when it was loaded.</param>
     /// <param name="held">The air held since, in order.</param>
     /// <param name="found">Mean moisture content of the samples at the end of it.</param>
+    /// <param name="begun">The rate it was begun with; null for the usual one of its wood.</param>
     /// <returns>The rate; no answer where the charge has not dried, or no rate within the range explains it.</returns>
-    public static Outcome<KilnRate> Learn(Species species, Length thickness, MoistureContent from, IReadOnlyList<KilnHold> held, MoistureContent found)
+    public static Outcome<KilnRate> Learn(Species species, Length thickness, MoistureContent from, IReadOnlyList<KilnHold> held, MoistureContent found, DryingRate? begun = null)
     {
         ArgumentNullException.ThrowIfNull(held);
         if (found >= from || held.Count == 0)
@@ -41,9 +43,9 @@ public sealed record KilnRate(double Factor, double Spread, double Found)
 
         var slope = (Percent(exact + SlopeStep) - Percent(exact - SlopeStep)) / (2.0 * SlopeStep);
         var error = SamplesErrorPercent / Math.Max(Math.Abs(slope), 1e-6);
-        var prior = coefficients.KilnSpread * coefficients.KilnSpread;
-        var weight = prior / (prior + error * error);
-        return new KilnRate(Math.Exp(weight * exact), Math.Sqrt(prior * (1.0 - weight)), Math.Exp(exact));
+        var (start, spread) = begun is { } rate ? (Math.Log(rate.Factor), rate.Spread) : (0.0, coefficients.KilnSpread);
+        var weight = spread * spread / (spread * spread + error * error);
+        return new KilnRate(Math.Exp(start + weight * (exact - start)), spread * Math.Sqrt(1.0 - weight), Math.Exp(exact));
     }
 
     private static double End(Species species, Length thickness, MoistureContent from, IReadOnlyList<KilnHold> held, double coefficient)

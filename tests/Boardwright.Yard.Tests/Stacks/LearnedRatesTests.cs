@@ -1,3 +1,4 @@
+using Boardwright.Drying;
 using Boardwright.Quantities;
 using Boardwright.Testing;
 using Boardwright.Yard.Book;
@@ -10,7 +11,48 @@ namespace Boardwright.Yard.Tests.Stacks;
 public sealed class LearnedRatesTests
 {
     [Fact]
-    public void Without_the_setting_every_stack_begins_with_the_printed_rate() => Assert.Empty(Drying(DemonstrationBook.Open()).LearnedFrom);
+    public void Without_the_setting_every_earlier_stack_teaches() => Assert.NotEmpty(Drying(DemonstrationBook.Open()).LearnedFrom);
+
+    [Theory]
+    [InlineData(RateKind.Stacks)]
+    [InlineData(RateKind.Charges)]
+    public void What_was_learned_is_seen_with_its_readings_and_forgotten_from_a_day_on(RateKind kind)
+    {
+        var book = DemonstrationBook.Open();
+        var before = DryLearned.Of(book.State, kind);
+
+        Assert.True(before is { Used: true, Since: null });
+        Assert.Contains(before.Shown, one => one.Teaches && one.Readings >= 2);
+        Assert.All(before.Next, next => Assert.True(next.Low < next.Factor && next.Factor < next.High && next.Readings >= next.Teachers));
+        Assert.Equal(before.Shown.Where(one => one.Teaches).Sum(one => one.Readings), before.Next.Sum(next => next.Readings));
+
+        Begin(book, kind, "2026-11-02");
+        var after = DryLearned.Of(book.State, kind);
+        Assert.Empty(after.Next);
+        Assert.Equal(before.Shown.Count, after.Shown.Count);
+        Assert.All(after.Shown, one => Assert.False(one.Counts));
+
+        Begin(book, kind, "");
+        Assert.False(DryLearned.Of(book.State, kind).Used);
+        Assert.Equal("From", Assert.Single(Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(DryLearned.Begin(book, kind, "spring", "Pell", PostedKey.None)).Reasons).What);
+    }
+
+    [Fact]
+    public void Charge_begins_with_what_an_earlier_one_taught()
+    {
+        var book = DemonstrationBook.Open();
+        var next = book.State.Charges["C-61"] with { Tag = "C-63", LoadedAt = book.State.Charges["C-61"].LoadedAt.AddHours(1) };
+        ChargeRun Run() => Assert.IsType<Outcome<ChargeRun>.Done>(ChargeRun.Of(book.State, next, book.Now)).Value;
+
+        var taught = Run();
+        Begin(book, RateKind.Charges, "");
+        var printed = Run();
+
+        Assert.Equal("C-61", Assert.Single(taught.Begun!.Value.From).Tag);
+        Assert.Null(printed.Begun);
+        double Spread(ChargeRun run) => Assert.IsType<Outcome<KilnRate>.Done>(run.Rate).Value.Spread;
+        Assert.True(Spread(taught) < Spread(printed));
+    }
 
     [Fact]
     public void Setting_lets_earlier_stacks_teach_and_a_later_day_forgets_them()
@@ -21,7 +63,7 @@ public sealed class LearnedRatesTests
         Set(book, 20261101);
 
         Assert.NotEmpty(taught.LearnedFrom);
-        Assert.All(taught.LearnedFrom, one => Assert.True(book.State.Stacks[one.Stack].SawnOn < taught.Stack.SawnOn));
+        Assert.All(taught.LearnedFrom, one => Assert.True(book.State.Stacks[one.Tag].SawnOn < taught.Stack.SawnOn));
         Assert.Contains(taught.Forecast.Notes, note => note.Contains("earlier stacks", StringComparison.Ordinal));
         Assert.Empty(Drying(book).LearnedFrom);
     }
@@ -34,4 +76,6 @@ public sealed class LearnedRatesTests
     }
 
     private static void Set(YardBook book, double day) => Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(book.Write("Pell", new SettingSet("learn_air_rates_since", day, "day")));
+
+    private static void Begin(YardBook book, RateKind kind, string since) => Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(DryLearned.Begin(book, kind, since, "Pell", PostedKey.None));
 }

@@ -44,6 +44,9 @@ public sealed record ChargeRun
     /// <summary>How it has dried against its wood; no answer while nothing can be learned.</summary>
     public required Outcome<KilnRate> Rate { get; init; }
 
+    /// <summary>What earlier charges taught of its rate, and which; null where it was begun with the printed rate of its wood.</summary>
+    public required (DryingRate Rate, IReadOnlyList<RateFound> From)? Begun { get; init; }
+
     /// <summary>From the samples and the set air on; no answer where this air cannot bring it there.</summary>
     public required Outcome<KilnForecast> Forecast { get; init; }
 
@@ -95,7 +98,8 @@ public sealed record ChargeRun
             var controlling = SampleTrend.WettestHalf([.. charge.SoundSamples.Select(sample => sample.Moisture)]) ?? Read(state, charge).Max(stack => stack.Moisture);
             var set = charge.Settings.LastOrDefault();
             var slowest = woods.MaxBy(wood => wood.Thickness.Metres);
-            var rate = bySamples ? Learned(charge, slowest, mean) : new Outcome<KilnRate>.NoAnswer("No sample tells how fast it dries.");
+            var begun = LearnedKilnRates.Before(state, charge, slowest.Species);
+            var rate = bySamples ? Learned(charge, slowest, mean, begun?.Rate) : new Outcome<KilnRate>.NoAnswer("No sample tells how fast it dries.");
             var forecast = KilnDrying.Forecast(new KilnDryingInput
             {
                 Species = slowest.Species,
@@ -104,7 +108,7 @@ public sealed record ChargeRun
                 To = charge.Target,
                 Kiln = limit,
                 Schedule = set is null ? schedule : schedule.Holding(set.DryBulb, set.WetBulb, controlling),
-                Rate = (rate as Outcome<KilnRate>.Done)?.Value,
+                Rate = (rate as Outcome<KilnRate>.Done)?.Value ?? (begun is { } taught ? new KilnRate(taught.Rate.Factor, taught.Rate.Spread, taught.Rate.Factor) : null),
             });
             var weighed = bySamples ? charge.SoundSamples.Max(sample => sample.Weighings[^1].At) : charge.LoadedAt;
             var stood = SampleRow.Stood(charge, weighed, now);
@@ -122,6 +126,7 @@ public sealed record ChargeRun
                 Next = ChargeChange.Of(ChargeFinish.Of(state, charge), charge.Target, schedule, controlling, mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast),
                 Frozen = FrozenBy(charge),
                 Rate = rate,
+                Begun = begun,
                 Forecast = forecast,
                 WeighedAt = weighed,
                 StoodSince = stood,
@@ -162,6 +167,9 @@ public sealed record ChargeRun
         return [.. charge.Stacks.Select(tag => state.Stacks[tag]).Select(stack => (stack.Species, stack.SawnThickness ?? stack.Thickness.Length)).Distinct()];
     }
 
+    /// <summary>The thickest of them, which dries slowest; null for a charge of no stacks.</summary>
+    internal static (Species Species, Length Thickness)? Slowest(YardState state, Charge charge) => Woods(state, charge) is { Count: > 0 } woods ? woods.MaxBy(wood => wood.Thickness.Metres) : null;
+
     private static MoistureContent? ReadMean(YardState state, Charge charge)
     {
         var read = Read(state, charge);
@@ -172,7 +180,7 @@ public sealed record ChargeRun
         [.. charge.Stacks.Select(tag => state.Stacks[tag]).Where(stack => stack.Moisture?.Mean is not null).Select(stack => (Math.Max(stack.Footage.Count, 1.0), stack.Moisture!.Mean!.Value))];
 
     // The air held from the loading to the last weighing; before the first setting nothing dried.
-    private static Outcome<KilnRate> Learned(Charge charge, (Species Species, Length Thickness) wood, MoistureContent mean)
+    internal static Outcome<KilnRate> Learned(Charge charge, (Species Species, Length Thickness) wood, MoistureContent mean, DryingRate? begun)
     {
         var weighed = charge.SoundSamples.Max(sample => sample.Weighings[^1].At);
         var held = new List<KilnHold>();
@@ -185,7 +193,7 @@ public sealed record ChargeRun
         }
 
         var first = MoistureContent.FromFraction(charge.SoundSamples.Average(sample => sample.Weighings[0].Moisture.Fraction));
-        return KilnRate.Learn(wood.Species, wood.Thickness, first, held, mean);
+        return KilnRate.Learn(wood.Species, wood.Thickness, first, held, mean, begun);
     }
 
     private static Outcome<IReadOnlyList<KilnSchedule>> All(IEnumerable<Outcome<KilnSchedule>> outcomes)

@@ -31,7 +31,7 @@ public sealed record StackForecast
     public required AirDryingInput Input { get; init; }
 
     /// <summary>Earlier stacks whose readings set the rate it was begun with; empty where the printed rate of the wood was used.</summary>
-    public required IReadOnlyList<AirRateFound> LearnedFrom { get; init; }
+    public required IReadOnlyList<RateFound> LearnedFrom { get; init; }
 
     public required AirDryingForecast Forecast { get; init; }
 
@@ -81,11 +81,11 @@ public sealed record StackForecast
 
     private static Outcome<StackForecast> Run(YardState state, Stack stack, MoistureContent target, string why, WeatherSeries weather)
     {
-        var learned = LearnedRates.Found(state, stack, (earlier, readings) => Earlier(state, earlier, readings));
+        var learned = LearnedRates.Before(state, stack);
         var input = Question(state, stack, target, weather) with
         {
             Readings = [.. stack.Readings.Select(ReadingError.For).OfType<StackReading>()],
-            Rate = learned.Count > 0 ? AirRateHistory.For(stack.Species, LearnedRates.FirstPlace(state, stack), learned) : null,
+            Rate = learned.Count > 0 ? RateHistory.InYard(stack.Species, LearnedRates.FirstPlace(state, stack), learned) : null,
             CurveThrough = state.Today.AddDays(CurveDaysAhead),
         };
         return ForecastCache.Of(input).Then<StackForecast>(forecast =>
@@ -127,8 +127,8 @@ public sealed record StackForecast
         };
     }
 
-    // An earlier stack as far as its readings go: what it showed of its rate.
-    private static AirDryingInput? Earlier(YardState state, Stack stack, IReadOnlyList<StackReading> readings)
+    /// <summary>The question of a stack as far as its readings go, for what they show of its rate; null where it cannot be asked.</summary>
+    internal static AirDryingInput? AsRead(YardState state, Stack stack, IReadOnlyList<StackReading> readings)
     {
         var last = readings.Max(reading => reading.Date);
         return YardWeather.Series(state, stack.SawnOn, last) is Outcome<WeatherSeries>.Done(var weather) && last > stack.SawnOn

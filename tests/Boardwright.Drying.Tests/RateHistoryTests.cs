@@ -1,9 +1,9 @@
-namespace Boardwright.Drying.Tests.Air;
+namespace Boardwright.Drying.Tests;
 
-public class AirRateHistoryTests
+public class RateHistoryTests
 {
     private const double Usual = 0.25;
-    private static readonly AirRate Fast = new(1.3, 0.1);
+    private static readonly DryingRate Fast = new(1.3, 0.1);
 
     [Fact]
     public void Without_history_the_rate_is_the_usual_one()
@@ -29,7 +29,7 @@ public class AirRateHistoryTests
     [Fact]
     public void Many_stacks_teach_all_but_what_a_stack_has_of_its_own()
     {
-        var stacks = Enumerable.Range(0, 60).Select(_ => Found("sugar maple", "row A", new AirRate(1.3, 0.05))).ToArray();
+        var stacks = Enumerable.Range(0, 60).Select(_ => Found("sugar maple", "row A", new DryingRate(1.3, 0.05))).ToArray();
         var rate = For("sugar maple", "row A", stacks);
 
         // The own part is 0.3 of the variance.
@@ -39,12 +39,12 @@ public class AirRateHistoryTests
 
     [Fact]
     public void Stack_that_told_nothing_moves_nothing() =>
-        Assert.Equal(For("sugar maple", "row A"), For("sugar maple", "row A", Found("sugar maple", "row A", new AirRate(1.4, Usual))));
+        Assert.Equal(For("sugar maple", "row A"), For("sugar maple", "row A", Found("sugar maple", "row A", new DryingRate(1.4, Usual))));
 
     [Fact]
     public void Order_of_the_stacks_does_not_matter()
     {
-        var (one, two) = (Found("sugar maple", "row A", Fast), Found("white ash", "row A", new AirRate(0.8, 0.15)));
+        var (one, two) = (Found("sugar maple", "row A", Fast), Found("white ash", "row A", new DryingRate(0.8, 0.15)));
 
         Assert.Equal(For("sugar maple", "row A", one, two).Factor, For("sugar maple", "row A", two, one).Factor, 1e-12);
     }
@@ -60,7 +60,20 @@ public class AirRateHistoryTests
         Assert.Equal(gain * read, Math.Log(For("sugar maple", "row A", Found("sugar maple", "row A", Fast)).Factor), 1e-12);
     }
 
-    private static AirRate For(string species, string row, params AirRateFound[] found) => AirRateHistory.For(Given.Species(species), row, found);
+    private static DryingRate For(string species, string row, params RateFound[] found) => RateHistory.InYard(Given.Species(species), row, found);
 
-    private static AirRateFound Found(string species, string row, AirRate rate) => new("S-1", Given.Species(species).CommonName, row, rate);
+    private static RateFound Found(string species, string row, DryingRate rate) => new("S-1", Given.Species(species).CommonName, row, rate);
+
+    [Fact]
+    public void Charges_teach_the_next_one_of_the_kiln_by_the_spread_of_kilns()
+    {
+        var oak = Given.Species("northern red oak");
+        var usual = DryingCoefficients.For(oak).KilnSpread;
+        RateFound[] slow = [new("C-1", oak.CommonName, "C", new DryingRate(0.8, 0.3 * usual))];
+
+        var (here, elsewhere) = (RateHistory.InKiln(oak, "C", slow), RateHistory.InKiln(oak, "D", slow));
+
+        Assert.True(here.Factor < elsewhere.Factor && elsewhere.Factor < 1.0);
+        Assert.True(here.Spread < elsewhere.Spread && elsewhere.Spread < usual);
+    }
 }
