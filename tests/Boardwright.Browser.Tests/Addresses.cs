@@ -11,7 +11,7 @@ public static class Addresses
         ("morning", "/"), ("morning-office", "/?who=Oda"), ("morning-kilns", "/?who=Pell"), ("morning-hands", "/?who=Tam"),
         ("logs", "/logs"), ("log", "/logs/L-012"), ("log-metal", "/logs/L-011"), ("log-unscanned", "/logs/L-039"), ("log-another-way", "/logs/L-009?thickness=8/4&pattern=live"), ("log-sawn", "/logs/M-053"),
         ("log-new", "/logs/new"), ("log-offered", "/logs/offered"), ("log-offered-worth", "/logs/offered?species=black+walnut&girth=75&length=8&miles=12"), ("log-thickness", "/logs/thickness?species=white+oak&thick=8/4"),
-        ("log-gave", "/logs/L-009/sawn"), ("saw", "/saw"), ("saw-yield", "/saw/yield"), ("board-grade", "/boards/grade"), ("board-graded", "/boards/grade?width=8&length=10&thickness=4/4&species=red+oak&face=a&kind=knot&x=30&y=2&along=3&across=2"),
+        ("log-deck", "/logs/deck"), ("log-deck-whole", "/logs/deck?orders=whole"), ("log-for-orders", "/logs/L-010?orders=whole"), ("log-gave", "/logs/L-009/sawn"), ("saw", "/saw"), ("saw-yield", "/saw/yield"), ("board-grade", "/boards/grade"), ("board-graded", "/boards/grade?width=8&length=10&thickness=4/4&species=red+oak&face=a&kind=knot&x=30&y=2&along=3&across=2"),
         ("log-unknown", "/logs/L-999"),
         ("stacks", "/stacks"), ("stacks-drying", "/stacks?show=drying"), ("stack-cherry", "/stacks/S-07"), ("stack-ash", "/stacks/S-02"), ("stack-unproven", "/stacks/S-13"), ("stack-in-kiln", "/stacks/S-10"),
         ("stack-slab", "/stacks/S-20"), ("stack-read", "/stacks/S-07/read"), ("stack-sections", "/stacks/S-07/read?how=sections"), ("stack-move", "/stacks/S-07/move"), ("stack-new", "/stacks/new"), ("stacks-learned", "/stacks/learned"),

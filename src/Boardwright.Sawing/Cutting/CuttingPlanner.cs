@@ -29,6 +29,9 @@ public static class CuttingPlanner
     public static Outcome<IReadOnlyList<CuttingPlan>> All(LogShape shape, SawingRules rules, IReadOnlyList<BoardPrice> prices, IReadOnlyList<SawPattern> patterns) =>
         Ready(shape, rules, prices).Then(space => Found(space, prices, Plans(space, patterns, onlyBest: false)));
 
+    /// <summary>No plan of a log under rules and prices that can be sawn is worth more.</summary>
+    internal static double Ceiling(LogShape shape, SawingRules rules, IReadOnlyList<BoardPrice> prices) => ValueField.Total(new CuttingSpace(shape, rules, prices));
+
     private static Outcome<CuttingSpace> Ready(LogShape shape, SawingRules rules, IReadOnlyList<BoardPrice> prices)
     {
         ArgumentNullException.ThrowIfNull(shape);

@@ -18,9 +18,9 @@ public static class LogPapers
 
     /// <summary>The sheet, with the plan the log's page shows.</summary>
     /// <returns>The PDF; a refusal of an unknown log; no answer for a sawn one or one that has no plan.</returns>
-    public static Outcome<byte[]> CuttingSheet(YardState state, string tag, NominalThickness? thickness, SawPattern? pattern, Paper paper) => LogSheet.Of(state, tag).Then(sheet => sheet.Log.IsSawn
+    public static Outcome<byte[]> CuttingSheet(YardState state, string tag, LogChoice choice, Paper paper) => LogSheet.Of(state, tag).Then(sheet => sheet.Log.IsSawn
         ? new Outcome<byte[]>.NoAnswer($"{tag} was opened on {sheet.Log.SawnAt:d MMM yyyy}: there is nothing left to cut.")
-        : LogCutting.Of(state, sheet.Log, thickness, pattern).Then<byte[]>(cutting => Documents.Logs.CuttingSheet.Render(Content(state, sheet, cutting), paper)));
+        : LogCutting.Of(state, sheet.Log, choice.Thickness, choice.Pattern, choice.Orders).Then<byte[]>(cutting => Documents.Logs.CuttingSheet.Render(Content(state, sheet, cutting), paper)));
 
     private static CuttingSheetContent Content(YardState state, LogSheet sheet, LogCutting cutting)
     {

@@ -21,8 +21,8 @@ public static class PaperEndpoints
         routes.MapGet("/tally/{pack}/list.pdf", (string pack, string? paper) => Pdf($"tally-{pack}", Full(paper).Then(sheet => PackPapers.List(book.State, pack, sheet))));
         routes.MapGet("/promises/{order}/packing-list.pdf", (string order, string? paper) => Pdf($"packing-list-{order}", Full(paper).Then(sheet => PackPapers.Order(book.State, order, sheet))));
         routes.MapGet("/charges/{charge}/run-sheet.pdf", (string charge, string? paper) => Pdf($"run-sheet-{charge}", Full(paper).Then(sheet => ChargePapers.RunSheet(book.State, charge, book.Now, sheet))));
-        routes.MapGet("/logs/{log}/cutting-sheet.pdf", (string log, string? thickness, string? pattern, string? paper) => Pdf($"cutting-sheet-{log}", Full(paper).Then(sheet =>
-            LogChoice.Read(thickness, pattern).Then(choice => LogPapers.CuttingSheet(book.State, log, choice.Thickness, choice.Pattern, sheet)))));
+        routes.MapGet("/logs/{log}/cutting-sheet.pdf", (string log, string? thickness, string? pattern, string? orders, string? paper) => Pdf($"cutting-sheet-{log}", Full(paper).Then(sheet =>
+            LogChoice.Read(thickness, pattern, orders).Then(choice => LogPapers.CuttingSheet(book.State, log, choice, sheet)))));
         routes.MapGet("/papers/all.pdf", (string? paper) => Pdf("blank-forms", Full(paper).Then<byte[]>(sheet => BlankPaper.RenderAll(BlankForms.All, book.State.Yard?.Name ?? "", book.Now, sheet))));
         routes.MapGet("/papers/{form}.pdf", (string form, string? paper) => Pdf(form, Full(paper).Then<byte[]>(sheet => BlankForms.Find(form) is { } blank
             ? BlankPaper.Render(blank, book.State.Yard?.Name ?? "", book.Now, sheet)

@@ -15,15 +15,14 @@ public static class DeckPlanner
 {
     private const int Rounds = 16;
     private const double Near = 1e-6;
+    private const double CloseEnough = 5e-4;
 
     /// <summary>A plan for every log.</summary>
     /// <param name="logs">The deck.</param>
-    /// <param name="rules">What the mill does.</param>
-    /// <param name="prices">The list.</param>
     /// <param name="lines">Open order lines, each of another name.</param>
     /// <param name="pattern">Pattern; null for the best of all.</param>
     /// <returns>The plans; refused for rules or prices that cannot be sawn; no answer where no log gives a board.</returns>
-    public static Outcome<DeckPlan> Plan(IReadOnlyList<LogShape> logs, SawingRules rules, IReadOnlyList<BoardPrice> prices, IReadOnlyList<OpenLine> lines, SawPattern? pattern = null)
+    public static Outcome<DeckPlan> Plan(IReadOnlyList<DeckLog> logs, IReadOnlyList<OpenLine> lines, SawPattern? pattern = null)
     {
         ArgumentNullException.ThrowIfNull(logs);
         ArgumentNullException.ThrowIfNull(lines);
@@ -33,15 +32,18 @@ public static class DeckPlanner
             return new Refusal("order", twice.Name, "each line by a name of its own");
         if (lines.FirstOrDefault(line => !(line.Open.Count >= 0.0)) is { } wrong)
             return new Refusal($"open footage of {wrong.Name}", wrong.Open.Count.ToString(CultureInfo.InvariantCulture), "0 or more");
+        if (logs.SelectMany(log => log.Prices).FirstOrDefault(price => price.Order is { } order && lines.All(line => line.Name != order)) is { } unknown)
+            return new Refusal("order", unknown.Order!, lines.Count == 0 ? "no row of an order, as no line is open" : string.Join(", ", lines.Select(line => line.Name)));
 
-        var search = new Search(logs, rules, prices, lines, pattern);
+        var search = new Search(logs, lines, pattern);
         return search.Run();
     }
 
-    private sealed class Search(IReadOnlyList<LogShape> logs, SawingRules rules, IReadOnlyList<BoardPrice> prices, IReadOnlyList<OpenLine> lines, SawPattern? pattern)
+    private sealed class Search(IReadOnlyList<DeckLog> logs, IReadOnlyList<OpenLine> lines, SawPattern? pattern)
     {
-        private readonly LineFilling filling = new(prices, lines);
+        private readonly LineFilling filling = new(logs, lines);
         private readonly List<CuttingPlan?>[] met = [.. logs.Select(_ => new List<CuttingPlan?>())];
+        private readonly double[] most = [.. lines.Select(line => logs.SelectMany(log => log.Prices).Where(price => price.Order == line.Name).Select(price => price.MoneyPerBoardFoot).DefaultIfEmpty(0.0).Max())];
         private readonly double[] charges = new double[lines.Count];
         private CuttingPlan?[] best = new CuttingPlan?[logs.Count];
         private double value = double.NegativeInfinity;
@@ -50,7 +52,7 @@ public static class DeckPlanner
         public Outcome<DeckPlan> Run()
         {
             var pace = 1.0;
-            for (var round = 0; round == 0 || (round < Rounds && bound - value > Near * Math.Max(1.0, bound)); round++)
+            for (var round = 0; round == 0 || (round < Rounds && bound - value > CloseEnough * bound); round++)
             {
                 var (plans, wrong) = Planned();
                 if (wrong.Count > 0)
@@ -68,21 +70,25 @@ public static class DeckPlanner
             if (best.All(plan => plan is null))
                 return new Outcome<DeckPlan>.NoAnswer("No log of the deck gives a board of the priced sizes.");
             var (total, fills) = filling.Of(best);
-            return new DeckPlan(best, fills, total, Math.Max(bound, total));
+            return new DeckPlan(Ceiled(filling.Settled(best)), fills, total, Math.Max(bound, total));
         }
 
         private (CuttingPlan?[] Plans, IReadOnlyList<Refusal> Wrong) Planned()
         {
-            BoardPrice[] rows = [.. prices, .. lines.Select((line, i) => line.Row with { MoneyPerBoardFoot = Math.Max(0.0, line.Row.MoneyPerBoardFoot - charges[i]), Order = line.Name })];
+            var charged = lines.Select((line, i) => (line.Name, Charge: charges[i])).ToDictionary(one => one.Name, one => one.Charge, StringComparer.Ordinal);
             var plans = new CuttingPlan?[logs.Count];
-            for (var log = 0; log < logs.Count; log++)
+            var refusals = new IReadOnlyList<Refusal>[logs.Count];
+            Parallel.For(0, logs.Count, log =>
             {
-                var outcome = CuttingPlanner.Plan(logs[log], rules, rows, pattern);
-                if (outcome is Outcome<CuttingPlan>.Refused(var reasons))
-                    return (plans, reasons);
+                BoardPrice[] rows = [.. logs[log].Prices.Select(row => row.Order is { } order ? row with { MoneyPerBoardFoot = Math.Max(0.0, row.MoneyPerBoardFoot - charged[order]) } : row)];
+                var outcome = CuttingPlanner.Plan(logs[log].Shape, logs[log].Rules, rows, pattern);
                 plans[log] = outcome is Outcome<CuttingPlan>.Done(var plan) ? plan : null;
+                refusals[log] = outcome is Outcome<CuttingPlan>.Refused(var reasons) ? reasons : [];
+            });
+            for (var log = 0; log < logs.Count; log++)
                 met[log].Add(plans[log]);
-            }
+            if (refusals.FirstOrDefault(reasons => reasons.Count > 0) is { } wrong)
+                return (plans, wrong);
 
             return (plans, []);
         }
@@ -99,8 +105,12 @@ public static class DeckPlanner
             var over = lines.Select((line, i) => asked[i] > line.Open.Count || charges[i] > 0.0 ? asked[i] - line.Open.Count : 0.0).ToArray();
             var length = over.Sum(one => one * one);
             for (var i = 0; i < over.Length && length > 0.0; i++)
-                charges[i] = Math.Clamp(charges[i] + (pace * (bound - value) * over[i] / length), 0.0, lines[i].Row.MoneyPerBoardFoot);
+                charges[i] = Math.Clamp(charges[i] + (pace * (bound - value) * over[i] / length), 0.0, most[i]);
         }
+
+        // A plan was met under charges; its ceiling is that of the full prices.
+        private CuttingPlan?[] Ceiled(CuttingPlan?[] plans) =>
+            [.. plans.Select((plan, log) => plan is null ? null : plan with { UpperBoundMoney = CuttingPlanner.Ceiling(logs[log].Shape, logs[log].Rules, logs[log].Prices) })];
 
         private void Improve()
         {

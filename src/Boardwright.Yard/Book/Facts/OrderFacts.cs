@@ -16,7 +16,7 @@ public sealed record OrderTaken(string Order, string Customer, IReadOnlyList<Ord
 public sealed record OrderLine(
     int Line, string Goods, double Quantity, OrderUnit Unit, DateOnly DueOn, string Specification, IReadOnlyList<string> Stacks,
     string? Species = null, int? ThicknessQuarters = null, Grain? Grain = null, double? McLowPct = null, double? McHighPct = null, double? ThicknessMinMm = null, double? DressedMm = null,
-    double? PieceLengthMinM = null, bool NeverKiln = false, bool HeatTreated = false, bool Delivered = false, bool CustomerWood = false, IReadOnlyList<string>? ForbiddenSpecies = null);
+    double? PieceLengthMinM = null, bool NeverKiln = false, bool HeatTreated = false, bool Delivered = false, bool CustomerWood = false, IReadOnlyList<string>? ForbiddenSpecies = null, decimal? PriceMoneyPerBf = null);
 
 public enum Answer
 {

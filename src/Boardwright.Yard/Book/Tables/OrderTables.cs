@@ -24,7 +24,7 @@ internal static class OrderTables
         r.Whole("line"), r.Text("goods"), r.Number("quantity"), r.Word<OrderUnit>("unit"), r.Date("due"), r.TextOrNull("specification") ?? "", r.List("stacks"),
         r.TextOrNull("species"), r.QuartersOrNull("thickness"), r.TextOrNull("grain") is null ? null : r.Word<Grain>("grain"), r.NumberOrNull("mc_low_pct"), r.NumberOrNull("mc_high_pct"),
         r.MmOrNull("min_thickness"), r.MmOrNull("dressed"), r.MOrNull("min_len"), r.Yes("never_kiln"), r.Yes("heat_treated"), r.Yes("delivered"), r.Yes("customer_wood"),
-        r.List("forbidden_species") is { Count: > 0 } forbidden ? forbidden : null);
+        r.List("forbidden_species") is { Count: > 0 } forbidden ? forbidden : null, r.MoneyOrNull("price_money_per_bf"));
 
     private static IEnumerable<TableFact> Pack(IReadOnlyList<TableRow> rows)
     {

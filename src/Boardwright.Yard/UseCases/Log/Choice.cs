@@ -4,11 +4,14 @@ using Boardwright.Sawing;
 namespace Boardwright.Yard.UseCases;
 
 /// <summary>A thickness and a pattern to try on a log instead of the planned ones, as written in an address; nothing means as planned.</summary>
-public sealed record LogChoice(NominalThickness? Thickness, SawPattern? Pattern)
+public sealed record LogChoice(NominalThickness? Thickness, SawPattern? Pattern, OrdersWanted Orders = OrdersWanted.Missing)
 {
-    public static Outcome<LogChoice> Read(string? thickness, string? pattern)
+    public static Outcome<LogChoice> Read(string? thickness, string? pattern, string? orders = null)
     {
         SawPattern? chosen = null;
+        var wanted = OrdersWanted.Missing;
+        if (!string.IsNullOrEmpty(orders) && (!Enum.TryParse(orders, ignoreCase: true, out wanted) || !Enum.IsDefined(wanted)))
+            return new Refusal("orders", orders, "missing, whole or none");
         if (!string.IsNullOrEmpty(pattern))
         {
             if (!Enum.TryParse<SawPattern>(pattern, ignoreCase: true, out var known) || !Enum.IsDefined(known))
@@ -17,7 +20,7 @@ public sealed record LogChoice(NominalThickness? Thickness, SawPattern? Pattern)
         }
 
         return string.IsNullOrEmpty(thickness)
-            ? new LogChoice(null, chosen)
-            : Quantities.Reading.Read.NominalThickness("thickness", thickness).Then<LogChoice>(nominal => new LogChoice(nominal, chosen));
+            ? new LogChoice(null, chosen, wanted)
+            : Quantities.Reading.Read.NominalThickness("thickness", thickness).Then<LogChoice>(nominal => new LogChoice(nominal, chosen, wanted));
     }
 }

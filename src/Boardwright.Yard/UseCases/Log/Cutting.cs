@@ -12,6 +12,9 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>How to open a log of the yard: its shape as measured, the house's green settings and kerf, prices by its own grade shares, thickness by plan and open orders.</summary>
 public sealed partial record LogCutting(LogShape Shape, SawingRules Rules, CuttingPlan Plan, IReadOnlyList<BoardPrice> Prices, IReadOnlyList<NominalThickness> Thicknesses, string Priced)
 {
+    /// <summary>What of the open order lines it fills; none where no line wants its wood.</summary>
+    public IReadOnlyList<LineFill> Fills { get; init; } = [];
+
     private const double UsualKerfMm = 1.397;
     private static readonly int[] Known = [4, 5, 6, 8, 10, 12, 16];
 
@@ -23,11 +26,12 @@ public sealed partial record LogCutting(LogShape Shape, SawingRules Rules, Cutti
     /// <param name="log">The log.</param>
     /// <param name="thickness">A thickness to try instead of the planned ones.</param>
     /// <param name="pattern">A pattern to try instead of the planned one.</param>
-    public static Outcome<LogCutting> Of(YardState state, Log log, NominalThickness? thickness = null, SawPattern? pattern = null)
+    /// <param name="wanted">Which open order lines count.</param>
+    public static Outcome<LogCutting> Of(YardState state, Log log, NominalThickness? thickness = null, SawPattern? pattern = null, OrdersWanted wanted = OrdersWanted.Missing)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(log);
-        return Done.GetOrCreateValue(state).GetOrAdd($"{log.Tag} {thickness} {pattern}", _ => WorkOut(state, log, thickness, pattern));
+        return Done.GetOrCreateValue(state).GetOrAdd($"{log.Tag} {thickness} {pattern} {wanted}", _ => WorkOut(state, log, thickness, pattern, wanted));
     }
 
     /// <summary>Thicknesses planned for the log in words, else asked for by open orders of its species, else 4/4.</summary>
@@ -43,24 +47,36 @@ public sealed partial record LogCutting(LogShape Shape, SawingRules Rules, Cutti
     public static IEnumerable<Book.Facts.OrderLine> OpenLines(YardState state, Log log) => state.Orders.Values.Where(order => order.IsOpen)
         .SelectMany(order => order.Lines).Where(line => !line.IsFilled && line.Asked.Species == log.Species.CommonName).Select(line => line.Asked);
 
-    private static Outcome<LogCutting> WorkOut(YardState state, Log log, NominalThickness? thickness, SawPattern? pattern)
+    private static Outcome<LogCutting> WorkOut(YardState state, Log log, NominalThickness? thickness, SawPattern? pattern, OrdersWanted wanted)
+    {
+        IReadOnlyList<WantedLine> lines = thickness is null ? LogOrders.Of(state, log, wanted) : [.. LogOrders.Of(state, log, wanted).Where(line => line.Asked.ThicknessQuarters == thickness.Value.Quarters)];
+        return Ready(state, log, thickness, lines).Then(ready => (lines.Count == 0
+            ? CuttingPlanner.Plan(ready.Shape, ready.Rules, ready.Prices, pattern ?? Usual(log)).Then<(CuttingPlan Plan, IReadOnlyList<LineFill> Fills)>(plan => (plan, []))
+            : DeckPlanner.Plan([ready], [.. lines.Select(line => line.Open)], pattern ?? Usual(log)).Then<(CuttingPlan Plan, IReadOnlyList<LineFill> Fills)>(deck => (deck.Plans[0]!, deck.Fills)))
+            .Then<LogCutting>(found => new LogCutting(ready.Shape, ready.Rules, found.Plan, ready.Prices, [.. ready.Rules.Settings.Select(setting => setting.Nominal)], Basis(state, log)) { Fills = found.Fills }));
+    }
+
+    /// <summary>The pattern a log is sawn in where nobody says otherwise: quarter where that is planned, else live.</summary>
+    public static SawPattern Usual(Log log)
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        return log.PlannedFor?.Contains("quarter", StringComparison.OrdinalIgnoreCase) == true ? SawPattern.Quarter : SawPattern.Live;
+    }
+
+    /// <summary>A log with its shape, the house's green settings and kerf, and prices, those of order lines too.</summary>
+    internal static Outcome<DeckLog> Ready(YardState state, Log log, NominalThickness? thickness, IReadOnlyList<WantedLine> lines)
     {
         if (!log.Proven)
-            return new Outcome<LogCutting>.NoAnswer("No plan while the species is not proven.");
+            return new Outcome<DeckLog>.NoAnswer("No plan while the species is not proven.");
 
-        var thicknesses = thickness is { } one ? [one] : Planned(state, log);
+        List<NominalThickness> thicknesses = thickness is { } one ? [one] : [.. Planned(state, log).Union(lines.Select(line => NominalThickness.FromQuarters(line.Asked.ThicknessQuarters!.Value)))];
         var rules = new SawingRules
         {
             Kerf = Length.FromMillimetres(state.Yard?.KerfMm ?? UsualKerfMm),
             Settings = [.. thicknesses.Select(nominal => new GreenSetting(nominal, state.Setting($"house_green_{nominal.Quarters}_4") is { } inches ? Length.FromInches(inches) : nominal.Length + Length.FromInches(0.125)))],
         };
-        var prices = thicknesses.SelectMany(nominal => PricesOf(state, log, nominal)).ToList();
-        if (prices.Count == 0)
-            return new Outcome<LogCutting>.NoAnswer($"No price of {log.Species.CommonName} is set.");
-
-        var quartered = log.PlannedFor?.Contains("quarter", StringComparison.OrdinalIgnoreCase) == true;
-        return ShapeOf(log).Then(shape => CuttingPlanner.Plan(shape, rules, prices, pattern ?? (quartered ? SawPattern.Quarter : SawPattern.Live)).Then<LogCutting>(plan =>
-            new LogCutting(shape, rules, plan, prices, thicknesses, Basis(state, log))));
+        List<BoardPrice> prices = [.. thicknesses.SelectMany(nominal => PricesOf(state, log, nominal)), .. lines.SelectMany(line => LogOrders.Rows(state, line, PricesOf(state, log, NominalThickness.FromQuarters(line.Asked.ThicknessQuarters!.Value)), GradeShares(state, log)))];
+        return prices.Count == 0 ? new Outcome<DeckLog>.NoAnswer($"No price of {log.Species.CommonName} is set.") : ShapeOf(log).Then<DeckLog>(shape => new DeckLog(shape, rules, prices));
     }
 
     /// <summary>An ellipse at either end; sweep and heart rot or shake as the intake noted them.</summary>

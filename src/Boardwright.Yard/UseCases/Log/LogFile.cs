@@ -11,6 +11,9 @@ internal sealed record LogFile
 {
     public const string Keys = "species small_end_mm large_end_mm length_m sweep_mm rot_mm metal, or sections:[{at_m diameter_x_mm diameter_y_mm offset_x_mm offset_y_mm, or radii_mm:[eight or more all round, the first upright, then clockwise]}] from the small end";
 
+    /// <summary>What it is called among others.</summary>
+    public string? Name { get; init; }
+
     public string? Species { get; init; }
 
     public double? SmallEndMm { get; init; }

@@ -34,6 +34,28 @@ internal static class PriceFile
                 : new Refusal(what, $"no row for {species!.CommonName}", $"prices of the log's species; the table has {string.Join(", ", named)}");
         });
 
+    /// <summary>Open order lines as a table: the same columns, an order in place of the grade, and what is open.</summary>
+    public const string OrdersHeader = "order,thickness_quarters,width_min_mm,length_min_m,price_money_per_bf,open_bf, optional species grain edge width_max_mm length_max_m wane_pct";
+
+    /// <summary>Order lines for a species, with the row each pays; rows without a species want any log. A line of several rows repeats its open footage.</summary>
+    public static Outcome<IReadOnlyList<(OpenLine Line, BoardPrice Row)>> Orders(string what, string text, Species? species) =>
+        CsvTable.Read(what, text, "order", "thickness_quarters", "width_min_mm", "length_min_m", "price_money_per_bf", "open_bf").Then<IReadOnlyList<(OpenLine Line, BoardPrice Row)>>(table =>
+        {
+            var rows = table.Rows.Where(row => row.Text("species").Length == 0 || species is null || SpeciesTable.Find(what, row.Text("species")) is Outcome<Species>.Done(var wanted) && wanted == species)
+                .Select(row => (Outcome: Order(row), row)).ToList();
+            var refusals = rows.SelectMany(row => row.Outcome is Outcome<(OpenLine Line, BoardPrice Row)>.Refused(var reasons) ? reasons : []).ToList();
+            var read = rows.Select(row => row.Outcome).OfType<Outcome<(OpenLine Line, BoardPrice Row)>.Done>().Select(done => done.Value).ToList();
+            refusals.AddRange(read.GroupBy(one => one.Line.Name).Where(lines => lines.Select(one => one.Line.Open).Distinct().Count() > 1)
+                .Select(lines => new Refusal($"{what}, open_bf of {lines.Key}", string.Join(" and ", lines.Select(one => one.Line.Open.Count.ToString(System.Globalization.CultureInfo.InvariantCulture))), "the same in every row of a line")));
+            return refusals.Count > 0 ? new Outcome<IReadOnlyList<(OpenLine Line, BoardPrice Row)>>.Refused(refusals) : read;
+        });
+
+    private static Outcome<(OpenLine Line, BoardPrice Row)> Order(CsvRow row) => Price(row).Then(price => row.Number("open_bf").Then<(OpenLine Line, BoardPrice Row)>(open => row.Text("order") is not { Length: > 0 } name
+        ? new Refusal($"{row.What}, line {row.Line}, order", "nothing", "the name of an order line")
+        : open is >= 0.0 and <= 1e7
+            ? (new OpenLine(name, BoardFeet.From(open)), price with { Grade = name, Order = name })
+            : new Refusal($"{row.What}, line {row.Line}, open_bf", row.Text("open_bf"), "0 to 10000000 board feet")));
+
     private static Outcome<BoardPrice> Price(CsvRow row) =>
         row.Get("thickness_quarters", (what, text) => Quantities.Reading.Read.NominalThickness(what, text.EndsWith("/4", StringComparison.Ordinal) ? text : text + "/4")).Then(thickness =>
         row.Size("width_min_mm", 0.001, 1.6).Then(width =>

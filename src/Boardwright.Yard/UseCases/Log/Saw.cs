@@ -18,6 +18,7 @@ public static class LogSawCommand
         Options =
         [
             Option.Optional("prices", "FILE", $"a table with the header {PriceFile.Header}; left out: 4/4 only, every board foot counts 1"),
+            Option.Optional("orders", "FILE", $"open order lines, a table with the header {PriceFile.OrdersHeader}: a board that fills one is worth its price until the line is full"),
             Option.Optional("pattern", "PATTERN", "live, cant, quarter, boule or best (default)"),
             Option.Optional("turn", "TURN", "the only turn tried: sweep-up, sweep-down, sweep-sideways (for a log given by its ends) or degrees clockwise from the unturned log; left out: 36 all round"),
             Option.Optional("blade-step", "L", "distance of blade heights the mill can set (default: a common step of all thicknesses, at most 1/64in)"),
@@ -29,28 +30,34 @@ public static class LogSawCommand
         Examples =
         [
             "log saw demo/examples/log-red-oak.json --prices demo/examples/prices-red-oak.csv",
+            "log saw demo/examples/log-red-oak.json --prices demo/examples/prices-red-oak.csv --orders demo/examples/orders-red-oak.csv",
             "log saw demo/examples/log-white-oak-swept.json --prices demo/examples/prices-white-oak.csv --pattern quarter --explain",
         ],
     };
 
     public sealed record Board(
-        double ThicknessMm, double WidthMm, double LengthM, string Grade, double Bf, double ValueMoney, int Number, int ThicknessQuarters, string Grain, string Edge, double TurnDeg, double LeftMm, double BottomMm, double FromM);
+        double ThicknessMm, double WidthMm, double LengthM, string Grade, double Bf, double ValueMoney, int Number, int ThicknessQuarters, string Grain, string Edge, double TurnDeg, double LeftMm, double BottomMm, double FromM, string? Order = null);
 
     public sealed record Cut(double TurnDeg, double BladeHeightMm, string Part, IReadOnlyList<int> Frees);
 
     public sealed record OfPattern(string Pattern, double RotationDeg, double ValueMoney, double VolumeBf, int Boards, int Cuts);
 
+    public sealed record Filled(string Order, double FilledBf, double OpenBf, double PremiumMoney);
+
+    private sealed record OfLines(CuttingPlan Plan, IReadOnlyList<LineFill> Fills, double? BoundMoney);
+
     public sealed record Explanation(IReadOnlyList<OfPattern> Patterns, double ShareOfBoundPct, string Bound, string Edging, string HeightsFrom);
 
     public sealed record Answer(
         string Pattern, double RotationDeg, double ValueMoney, double VolumeBf, double RecoveryPct, double SawnSharePct, double UpperBoundMoney, IReadOnlyList<Board> Boards, IReadOnlyList<Cut> Cuts,
-        double LogVolumeM3, double KerfMm, string? Assumed, string Note, string Caution, Explanation? Explain);
+        double LogVolumeM3, double KerfMm, string? Assumed, string Note, string Caution, Explanation? Explain, IReadOnlyList<Filled>? Orders = null, double? OrdersBoundMoney = null);
 
     public static Outcome<Answer> Run(Ask ask)
     {
         ArgumentNullException.ThrowIfNull(ask);
         var text = ask.ArgumentFile();
         var prices = ask.Has("prices") ? ask.File("prices") : null;
+        var orders = ask.Has("orders") ? ask.File("orders") : null;
         var pattern = ask.Choice("pattern", "best", "live", "cant", "quarter", "boule", "best");
         var rules = new SawingRules();
         rules = rules with { Kerf = ask.Length("kerf", rules.Kerf), Settings = Settings(ask), GridStep = ask.LengthOrNull("blade-step"), Turn = Turn(ask), CutsAcross = ask.Has("cut-across") };
@@ -58,8 +65,30 @@ public static class LogSawCommand
             return ask.Refused<Answer>();
 
         return InputFile.Read<LogFile>("FILE", text).Then(log => log.KnownSpecies().Then(species => log.Shape().Then(shape =>
-            (prices is null ? FootageAlone() : PriceFile.Read("--prices", prices, species)).Then(rows =>
-            ask.Named(CuttingPlanner.All(shape, rules, rows, Patterns(pattern, ask.Has("explain")))).Then(plans => Show(log, rules, plans, pattern, ask.Has("explain"), prices is null))))));
+            (prices is null ? FootageAlone() : PriceFile.Read("--prices", prices, species)).Then(rows => Lines(orders, species).Then(lines =>
+            (lines.Count == 0
+                ? ask.Named(CuttingPlanner.All(shape, rules, rows, Patterns(pattern, ask.Has("explain")))).Then<IReadOnlyList<OfLines>>(plans => plans.Select(plan => new OfLines(plan, [], null)).ToList())
+                : ask.Named(ForOrders(new DeckLog(shape, rules, [.. rows, .. lines.Select(line => line.Row)]), [.. lines.Select(line => line.Line).Distinct()], Patterns(pattern, ask.Has("explain")))))
+            .Then(plans => Show(log, rules, plans, pattern, ask.Has("explain"), prices is null)))))));
+    }
+
+    private static Outcome<IReadOnlyList<(OpenLine Line, BoardPrice Row)>> Lines(string? orders, Boardwright.Wood.Species? species) =>
+        orders is null ? new Outcome<IReadOnlyList<(OpenLine Line, BoardPrice Row)>>.Done([]) : PriceFile.Orders("--orders", orders, species);
+
+    private static Outcome<IReadOnlyList<OfLines>> ForOrders(DeckLog log, IReadOnlyList<OpenLine> lines, SawPattern[] patterns)
+    {
+        var plans = new List<OfLines>();
+        Outcome<DeckPlan>? last = null;
+        foreach (var pattern in patterns)
+        {
+            last = DeckPlanner.Plan([log], lines, pattern);
+            if (last is Outcome<DeckPlan>.Done(var deck))
+                plans.Add(new(deck.Plans[0]!, deck.Fills, deck.BoundMoney));
+            else if (last is Outcome<DeckPlan>.Refused)
+                break;
+        }
+
+        return plans.Count == 0 ? last!.Then<IReadOnlyList<OfLines>>(_ => plans) : plans;
     }
 
     private static Angle? Turn(Ask ask)
@@ -99,11 +128,12 @@ public static class LogSawCommand
     private static Outcome<IReadOnlyList<BoardPrice>> FootageAlone() =>
         new Outcome<IReadOnlyList<BoardPrice>>.Done([new BoardPrice(NominalThickness.FromQuarters(4), "any", SmallestBoard.Width, SmallestBoard.Length, 1.0)]);
 
-    private static Outcome<Answer> Show(LogFile log, SawingRules rules, IReadOnlyList<CuttingPlan> plans, string pattern, bool explain, bool unpriced)
+    private static Outcome<Answer> Show(LogFile log, SawingRules rules, IReadOnlyList<OfLines> plans, string pattern, bool explain, bool unpriced)
     {
-        var plan = plans.Where(one => pattern == "best" || Name(one.Pattern) == pattern).MaxBy(one => one.ValueMoney);
-        if (plan is null)
+        if (plans.Where(one => pattern == "best" || Name(one.Plan.Pattern) == pattern).MaxBy(one => one.Plan.ValueMoney) is not { } best)
             return new Outcome<Answer>.NoAnswer($"No board fits the pattern {pattern}.");
+
+        var plan = best.Plan;
 
         return new Answer(
             Name(plan.Pattern), Degrees(plan.Rotation), plan.ValueMoney, plan.Footage.Count, plan.Recovery.Percent, plan.SawnShare.Percent, plan.UpperBoundMoney,
@@ -114,12 +144,13 @@ public static class LogSawCommand
             log.NamesMetal
                 ? "Metal is named in the file: do not open the log before it is out and scanned clear."
                 : "Scan for metal before the first cut and after every few. Nobody in the plane of the blade; chock the log. The cuts assume a round, centred heart: look at both ends first.",
-            explain ? Explain(plans, plan) : null);
+            explain ? Explain([.. plans.Select(one => one.Plan)], plan) : null,
+            best.BoundMoney is null ? null : [.. best.Fills.Select(fill => new Filled(fill.Line.Name, fill.Filled.Count, fill.Line.Open.Count, fill.PremiumMoney))], best.BoundMoney);
     }
 
     private static Board Show(PlannedBoard board) => new(
         board.Green.Millimetres, board.Width.Millimetres, board.Length.Metres, board.Grade, board.Footage.Count, board.ValueMoney, board.Number, board.Thickness.Quarters,
-        Name(board.Grain), board.Edge.ToString().ToLowerInvariant(), Math.Round(board.Place.TurnDegrees, 6), board.Place.LeftMm, board.Place.BottomMm, board.Place.FromMm / 1000.0);
+        Name(board.Grain), board.Edge.ToString().ToLowerInvariant(), Math.Round(board.Place.TurnDegrees, 6), board.Place.LeftMm, board.Place.BottomMm, board.Place.FromMm / 1000.0, board.Order);
 
     private static Explanation Explain(IReadOnlyList<CuttingPlan> plans, CuttingPlan plan) => new(
         [.. plans.Select(one => new OfPattern(Name(one.Pattern), Degrees(one.Rotation), one.ValueMoney, one.Footage.Count, one.Boards.Count, one.Openings.Sum(opening => opening.Cuts.Count)))],

@@ -76,7 +76,7 @@ public static class LogSawnWrite
         Holds(read, log, onto);
         return read.Then(() =>
         {
-            var plan = LogCutting.Of(state, log, choice.Thickness, choice.Pattern) is Outcome<LogCutting>.Done(var cutting) ? Planned(cutting, onto, boards) : null;
+            var plan = LogCutting.Of(state, log, choice.Thickness, choice.Pattern, choice.Orders) is Outcome<LogCutting>.Done(var cutting) ? Planned(cutting, onto, boards) : null;
             var fact = new LogSawn(
                 tag, [.. onto.Select(one => new SawnInto(one.Stack, Math.Round(one.Bf, 3), one.Pieces))], minutes / 60.0, plan?.Pattern,
                 boards.Count == 0 ? null : [.. boards.Select(board => new SawnBoards(board.Thickness.Quarters, Math.Round(board.Width.Inches, 4), Math.Round(board.Length.Feet, 4), board.Pieces))],

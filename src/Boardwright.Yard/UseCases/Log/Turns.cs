@@ -74,8 +74,8 @@ public static class LogTurns
         return given;
     }
 
-    // Board feet an order still wants beyond what its named stacks likely yield; 0 for goods that are not counted in board feet and for a customer's own wood.
-    private static double Missing(YardState state, Order order, OrderLine line)
+    /// <summary>Board feet, dry, an order still wants beyond what its named stacks likely yield; 0 for goods that are not counted in board feet and for a customer's own wood.</summary>
+    public static double Missing(YardState state, Order order, OrderLine line)
     {
         if (line.CustomerWood || line.Species is null || line.ThicknessQuarters is null || WoodWorth.FootageOf(line) is not { } asked)
             return 0.0;

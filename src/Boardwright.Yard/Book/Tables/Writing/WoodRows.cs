@@ -34,7 +34,7 @@ internal static class WoodRows
     private static RowWriter Line(Entry e, OrderTaken f, OrderLine line) => new RowWriter(e).Text("order", f.Order).Number("line", line.Line).Text("customer", f.Customer).Text("goods", line.Goods).Number("quantity", line.Quantity)
         .Word<OrderUnit>("unit", line.Unit).Text("specification", line.Specification).Date("due", line.DueOn).Text("species", line.Species).Quarters("thickness", line.ThicknessQuarters).Word("grain", line.Grain)
         .Number("mc_low_pct", line.McLowPct).Number("mc_high_pct", line.McHighPct).Mm("min_thickness", line.ThicknessMinMm).Mm("dressed", line.DressedMm).M("min_len", line.PieceLengthMinM)
-        .Yes("never_kiln", line.NeverKiln).Yes("heat_treated", line.HeatTreated).Yes("delivered", line.Delivered).Yes("customer_wood", line.CustomerWood).List("forbidden_species", line.ForbiddenSpecies)
+        .Yes("never_kiln", line.NeverKiln).Yes("heat_treated", line.HeatTreated).Yes("delivered", line.Delivered).Yes("customer_wood", line.CustomerWood).List("forbidden_species", line.ForbiddenSpecies).Money("price_money_per_bf", line.PriceMoneyPerBf)
         .List("stacks", line.Stacks).Number("importance", f.Importance).Money("late_per_day_money", f.LatePerDayMoney).At("taken_at").Text("note", f.Note);
 
     private static string Metal(LogReceived f) => f.MetalScan switch
