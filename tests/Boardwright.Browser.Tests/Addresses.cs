@@ -19,7 +19,7 @@ public static class Addresses
         ("charges", "/charges"), ("charge-oak", "/charges/C-61"), ("charge-hung", "/charges/D-40"), ("charge-vacuum", "/charges/V-19"), ("charge-sample", "/charges/C-61/sample"), ("charge-weigh", "/charges/C-61/weigh"),
         ("charge-set", "/charges/C-61/set"), ("charge-air", "/charges/C-61/air"), ("charge-unload", "/charges/V-19/unload"), ("charge-stopped", "/charges/C-61/stopped"), ("charge-new", "/charges/new?plan=D-41"), ("charge-unknown", "/charges/C-99"),
         ("season", "/season"), ("charge-stress", "/charges/C-61/stress"), ("charge-proof", "/charges/proof/D-40"), ("charge-proof-none", "/charges/proof/P-119"), ("charge-redry", "/charges/redry/S-02"),
-        ("charge-share", "/charges/share"), ("charge-share-yes", "/charges/share?stacks=S-03&stacks=S-04"), ("charge-share-no", "/charges/share?stacks=S-02&stacks=S-23"),
+        ("charge-lay", "/charges/lay?kiln=K2&stacks=S-07,S-01,S-05"), ("charge-lay-press", "/charges/lay?kiln=K3&stacks=S-19,S-20"), ("charge-lay-ask", "/charges/lay"), ("charge-lay-unknown", "/charges/lay?kiln=K9&stacks=S-07"), ("charge-share", "/charges/share"), ("charge-share-yes", "/charges/share?stacks=S-03&stacks=S-04"), ("charge-share-no", "/charges/share?stacks=S-02&stacks=S-23"),
         ("season-what-if", "/season/what-if"), ("season-take", "/season/take"), ("season-refused", "/season?without=B9:2026-11-02..2026-11-03"), ("boiler", "/boiler"),
         ("tally", "/tally"), ("pack-disputed", "/tally/P-118"), ("pack", "/tally/P-119"), ("pack-new", "/tally/new"), ("pack-open", "/tally/open?pack=P-118"),
         ("pack-count", "/tally/P-118/count?stack=R-39&order=O-300&line=1"), ("pack-unknown", "/tally/P-999"),

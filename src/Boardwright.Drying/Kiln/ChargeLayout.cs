@@ -27,13 +27,15 @@ public sealed record LaidPlace(IReadOnlyList<LaidLayers> From, Length Height, Le
 
 /// <summary>A charge laid out in space: which layers of which stack stand in which place.</summary>
 /// <remarks>
-/// Thick stock lies below, each stack together, and places are brought to heights as equal as whole layers allow: air takes the open way over a low pack (common practice).
+/// Thick stock lies below, each stack together, and places are brought to heights as equal as whole layers in that order allow: air takes the open way over a low pack (common practice).
 /// Whole layers take a little more room than footage does, so a charge within a kiln's capacity may have some boards over.
 /// </remarks>
 /// <param name="Places">Lower row first, left to right.</param>
 /// <param name="Over">What found no place, by stack.</param>
 public sealed record ChargeLayout(IReadOnlyList<LaidPlace> Places, IReadOnlyList<WoodToLay> Over)
 {
+    private const double Slack = 1e-9;
+
     /// <summary>Lays a charge.</summary>
     /// <param name="kiln">The room.</param>
     /// <param name="wood">What goes in; an empty list leaves every place open.</param>
@@ -42,33 +44,56 @@ public sealed record ChargeLayout(IReadOnlyList<LaidPlace> Places, IReadOnlyList
         ArgumentNullException.ThrowIfNull(kiln);
         ArgumentNullException.ThrowIfNull(wood);
         var layers = wood.OrderByDescending(one => one.Thickness.Quarters).SelectMany(one => Layers(kiln, one)).ToList();
-        var even = Length.FromMetres(layers.Sum(layer => layer.Height.Metres) / kiln.Count);
-        var level = Lay(kiln, layers, even);
-        return level.Over.Count == 0 ? level : Lay(kiln, layers, kiln.Height);
+        return Level(kiln, layers) ?? Filled(kiln, layers);
     }
 
-    // A place is left for the next once the next layer would bring it further over the wished height than it is under it.
-    private static ChargeLayout Lay(KilnPlaces kiln, List<Layer> layers, Length wished)
+    // Exact: of all ways to part the row of layers over the places, the one whose heights have the least sum of squares. Null where none keeps the height.
+    private static ChargeLayout? Level(KilnPlaces kiln, List<Layer> layers)
     {
-        var places = Enumerable.Range(0, kiln.Count).Select(_ => new List<Layer>()).ToList();
-        var (place, height, next) = (0, 0.0, 0);
-        for (; next < layers.Count; next++)
-        {
-            var rise = layers[next].Height.Metres;
-            var full = height + rise > kiln.Height.Metres + 1e-9;
-            var level = height + (0.5 * rise) > wished.Metres + 1e-9 && place < kiln.Count - 1;
-            if (full || (level && height > 0.0))
-            {
-                if (++place == kiln.Count)
-                    break;
-                height = 0.0;
-            }
+        var count = layers.Count;
+        var below = new double[count + 1];
+        for (var i = 0; i < count; i++)
+            below[i + 1] = below[i] + layers[i].Height.Metres;
 
-            places[place].Add(layers[next]);
-            height += rise;
+        // least[p][i]: least sum of squares with the first i layers in p places; from: where the last of them begins.
+        var least = Enumerable.Range(0, kiln.Count + 1).Select(_ => Enumerable.Repeat(double.PositiveInfinity, count + 1).ToArray()).ToArray();
+        var from = Enumerable.Range(0, kiln.Count + 1).Select(_ => new int[count + 1]).ToArray();
+        least[0][0] = 0.0;
+        for (var place = 1; place <= kiln.Count; place++)
+        {
+            for (var i = 0; i <= count; i++)
+            {
+                for (var j = i; j >= 0 && below[i] - below[j] <= kiln.Height.Metres + Slack; j--)
+                {
+                    var squares = least[place - 1][j] + ((below[i] - below[j]) * (below[i] - below[j]));
+                    if (squares < least[place][i])
+                        (least[place][i], from[place][i]) = (squares, j);
+                }
+            }
         }
 
-        return new([.. places.Select(one => Place(kiln, one))], [.. layers.Skip(next).GroupBy(layer => layer.Wood).Select(group => group.Key with { Footage = BoardFeet.From(group.Sum(layer => layer.Footage)) })]);
+        if (double.IsPositiveInfinity(least[kiln.Count][count]))
+            return null;
+        var places = new List<LaidPlace>();
+        for (var (place, i) = (kiln.Count, count); place > 0; i = from[place--][i])
+            places.Insert(0, Place(kiln, layers[from[place][i]..i]));
+        return new(places, []);
+    }
+
+    // Too much for the room: each place to its height, the rest is over.
+    private static ChargeLayout Filled(KilnPlaces kiln, List<Layer> layers)
+    {
+        var places = new List<LaidPlace>();
+        var next = 0;
+        while (places.Count < kiln.Count)
+        {
+            var (first, height) = (next, 0.0);
+            for (; next < layers.Count && height + layers[next].Height.Metres <= kiln.Height.Metres + Slack; next++)
+                height += layers[next].Height.Metres;
+            places.Add(Place(kiln, layers[first..next]));
+        }
+
+        return new(places, [.. layers.Skip(next).GroupBy(layer => layer.Wood).Select(group => group.Key with { Footage = BoardFeet.From(group.Sum(layer => layer.Footage)) })]);
     }
 
     private static IEnumerable<Layer> Layers(KilnPlaces kiln, WoodToLay wood)

@@ -53,6 +53,9 @@ public static class SampleDrawings
 
     public static KilnDoorDrawing Vessel { get; } = new("K3", [new("V-19", "black cherry", 7, 2.625)]) { Vacuum = true, Samples = [new("gauge", "16.0", .5, .45, true)] };
 
+    public static LayoutDrawing Layout { get; } = new("K1", 2, 48, 32.2,
+        [[new("S-05", "sugar maple", 3, 2.0, 1.25), new("S-07", "black cherry", 12, 1.75, 1)], [new("S-07", "black cherry", 5, 1.75, 1), new("S-01", "white ash", 10, 1.75, 1)], [new("S-01", "white ash", 6, 1.75, 1)], []]);
+
     public static KilnDoorDrawing EmptyKiln { get; } = new("K2", []) { EmptyWords = "empty, swept, new wick" };
 
     public static PackEndDrawing Pack { get; } = new("P-118", "black cherry",

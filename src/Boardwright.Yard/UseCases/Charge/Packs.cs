@@ -1,5 +1,4 @@
 using Boardwright.Yard.Book;
-using Boardwright.Yard.Book.Facts;
 using Boardwright.Yard.Book.State;
 
 namespace Boardwright.Yard.UseCases;
@@ -13,21 +12,18 @@ public sealed record ChargePack(Stack Stack, int Courses, double ThicknessIn);
 /// <summary>How a charge fills its kiln, reckoned from the footage: which board lies where is not on record.</summary>
 public static class ChargePacks
 {
-    private const double StickerIn = 0.75;
-    private const double SquareFeetPerBoardFootAtOneInch = 1.0;
-
     /// <summary>The packs, place by place.</summary>
     public static IReadOnlyList<ChargePack> Of(YardState state, Charge charge)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(charge);
-        var kiln = state.Kilns[charge.Kiln].Installed;
+        var room = ChargeLay.Places(state.Kilns[charge.Kiln].Installed);
         var packs = new List<ChargePack>();
         foreach (var stack in charge.StacksInside.DefaultIfEmpty().Select(tag => tag ?? "").Concat(charge.IsRunning ? [] : charge.Stacks).Where(tag => tag.Length > 0).Distinct().Select(tag => state.Stacks[tag]))
         {
-            var most = CoursesMost(kiln, stack.Thickness.Inches);
+            var most = room.LayersMost(stack.Thickness);
             var bf = charge.IsRunning ? stack.Footage.Count : charge.FootageIn.Count / charge.Stacks.Count;
-            var courses = Math.Max(1, (int)Math.Ceiling(bf / FootagePerCourse(kiln, stack.Thickness.Inches)));
+            var courses = Math.Max(1, (int)Math.Ceiling(bf / room.OfLayer(stack.Thickness).Count));
             var places = (courses + most - 1) / most;
             for (var place = 0; place < places; place++)
             {
@@ -37,9 +33,4 @@ public static class ChargePacks
 
         return packs;
     }
-
-    private static double FootagePerCourse(KilnInstalled kiln, double inches) =>
-        kiln.PlaceWidthMm / 304.8 * kiln.PlaceLengthM / 0.3048 * inches * kiln.FillOfLayers * SquareFeetPerBoardFootAtOneInch;
-
-    private static int CoursesMost(KilnInstalled kiln, double inches) => Math.Max(1, (int)(kiln.PlaceHeightMm / 25.4 / (inches + StickerIn)));
 }
