@@ -11,7 +11,7 @@ public static class SpeciesTable
     /// <summary>Every species, in the order of the table: hardwoods, then softwoods.</summary>
     public static IReadOnlyList<Species> All { get; } = SpeciesData.Load();
 
-    /// <summary>Finds a species by common, scientific or trade name, in any case; an unambiguous beginning is enough.</summary>
+    /// <summary>Finds a species by common, scientific or trade name, in any case; an unambiguous beginning is enough, and so are the last words of a name that only one species has.</summary>
     /// <param name="what">The field or option, for the refusal.</param>
     /// <param name="text">What the person wrote.</param>
     /// <returns>The species, or a refusal that lists the names meant or the nearest ones.</returns>
@@ -29,6 +29,11 @@ public static class SpeciesTable
 
             if (begun.Count > 1)
                 return new Refusal(what, text, $"one species; this could be {List(begun)}");
+
+            // A person says "red oak" or "walnut": the end of a name is enough where only one species has it.
+            var holding = All.Where(species => Names(species).Any(name => name.Contains(wanted, StringComparison.OrdinalIgnoreCase))).ToList();
+            if (holding is [var only] && Names(only).Any(name => EndsInWords(name, wanted)))
+                return only;
         }
 
         return new Refusal(what, text, $"a species of the table, by common or scientific name{Nearest(wanted)}");
@@ -55,6 +60,9 @@ public static class SpeciesTable
     }
 
     private static IEnumerable<string> Names(Species species) => [species.CommonName, species.ScientificName, .. species.AlsoCalled];
+
+    private static bool EndsInWords(string name, string wanted) =>
+        name.EndsWith(wanted, StringComparison.OrdinalIgnoreCase) && name.Length > wanted.Length && name[^(wanted.Length + 1)] is ' ' or '-';
 
     private static bool Same(string name, string wanted) => name.Equals(wanted, StringComparison.OrdinalIgnoreCase);
 

@@ -60,7 +60,48 @@ public sealed class ImportTests
         // The sawn log that needs the bad one is refused with it.
         Assert.Contains(lines, line => line.StartsWith("sawing.csv, line 3, log: given \"H-002\"", StringComparison.Ordinal));
         Assert.Contains("--good-rows", lines[^1], StringComparison.Ordinal);
-        Assert.Empty(book.Entries());
+        Assert.False(Directory.Exists(book.Option[1]));
+    }
+
+    [Fact]
+    public void Every_bad_column_of_a_row_is_told_and_nothing_at_all_is_left_behind()
+    {
+        using var book = new BookAt("sqlite");
+        var tables = Path.Combine(book.Folder, "tables");
+        Directory.CreateDirectory(tables);
+        Copy(OwnYard, tables);
+        var logs = File.ReadAllLines(Path.Combine(tables, "logs.csv"));
+        var columns = logs[0].Split(',').ToList();
+        var row = logs[2].Split(',');
+        (row[columns.IndexOf("species")], row[columns.IndexOf("se_dib_a_in")]) = ("mapel", "thirteen");
+        logs[2] = string.Join(',', row);
+        File.WriteAllLines(Path.Combine(tables, "logs.csv"), logs);
+        var data = Path.Combine(book.Folder, "fresh");
+
+        var (exit, _, error) = Terminals.Run(["import", tables, "--data", data]);
+
+        Assert.Equal(ExitCode.Refused, exit);
+        Assert.Contains("logs.csv, line 3, species: given \"mapel\"", error, StringComparison.Ordinal);
+        Assert.Contains("logs.csv, line 3, se_dib_a_in: given \"thirteen\"", error, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(data));
+    }
+
+    [Theory]
+    [InlineData("log.csv", "logs.csv?")]
+    [InlineData("logs-2025.csv", "logs.csv?")]
+    [InlineData("zebra.csv", "tables named yard.csv, ")]
+    public void File_that_is_no_table_is_refused_with_the_names_that_are(string name, string accepted)
+    {
+        using var book = new BookAt("sqlite");
+        var tables = Path.Combine(book.Folder, "tables");
+        Directory.CreateDirectory(tables);
+        File.Copy(Path.Combine(OwnYard, "logs.csv"), Path.Combine(tables, name));
+
+        var (exit, _, error) = Terminals.Run(["import", tables, "--data", Path.Combine(book.Folder, "fresh")]);
+
+        Assert.Equal(ExitCode.Refused, exit);
+        Assert.Contains(name, error, StringComparison.Ordinal);
+        Assert.Contains(accepted, error, StringComparison.Ordinal);
     }
 
     [Theory, MemberData(nameof(Providers))]
@@ -73,7 +114,7 @@ public sealed class ImportTests
         book.Write("logs.csv", good.Replace("13,13,16in", "thirteen,13,16in", StringComparison.Ordinal));
 
         var first = book.Json("import", book.Folder, "--good-rows");
-        var aside = first.GetProperty("refused_in").GetString()!;
+        var aside = first.GetProperty("refused_folder").GetString()!;
         var refused = Path.Combine(aside, "logs.csv");
         Assert.Contains("#why", File.ReadAllLines(refused)[0], StringComparison.Ordinal);
         Assert.Contains("thirteen", File.ReadAllLines(refused)[1], StringComparison.Ordinal);

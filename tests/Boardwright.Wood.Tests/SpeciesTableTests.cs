@@ -16,12 +16,17 @@ public sealed class SpeciesTableTests
     [InlineData("sug", "sugar maple")]
     [InlineData("white oak", "white oak")]
     [InlineData("northern r", "northern red oak")]
+    [InlineData("red oak", "northern red oak")]
+    [InlineData("Walnut", "black walnut")]
+    [InlineData("beech", "American beech")]
     public void A_species_is_found_by_any_of_its_names_or_an_unambiguous_beginning(string text, string expected) =>
         Assert.Equal(expected, Assert.IsType<Outcome<Species>.Done>(SpeciesTable.Find("species", text)).Value.CommonName);
 
     [Theory]
     [InlineData("white", "white oak")]
     [InlineData("oak", "northern red oak")]
+    [InlineData("locust", "honeylocust, black locust")]
+    [InlineData("aple", "sugar maple")]
     [InlineData("sugr maple", "sugar maple")]
     [InlineData("acer", "red maple")]
     [InlineData("", "such as")]

@@ -49,7 +49,7 @@ public static class ChargePapers
             SafeDailyLossBasis = "green wood; no longer the limit below 30 %",
             LastDailyLoss = run?.Fastest?.DailyLossPct is > 0.0 and var loss ? Share.FromPercent(loss) : null,
             ScheduleCode = run?.Schedule.Code.ToString(),
-            ScheduleSource = run is null ? null : $"{run.Schedule.Source} (mark {run.Schedule.Mark}), wet bulb at least 90 °F",
+            ScheduleSource = run is null ? null : $"{run.Schedule.Source} ({SourceMark.Words(run.Schedule.Mark)}), wet bulb at least 90 °F",
             Steps = run is null ? [] : [.. run.Schedule.Steps.Select(Step)],
             StepNow = run?.StepNow,
             Warnings = sheet.Minds,

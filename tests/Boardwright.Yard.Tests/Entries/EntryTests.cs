@@ -110,5 +110,22 @@ public sealed class EntryTests
 
     private static string Refused(Outcome<IReadOnlyList<Entry>> outcome) => Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(outcome).Reasons[0].What;
 
+    [Fact]
+    public void Figures_are_corrected_in_the_unit_they_were_typed_in_or_a_mill_says_and_stay_when_left_alone()
+    {
+        var book = DemonstrationBook.Open();
+        var read = book.State.Entries.Last(entry => entry.Fact is MoistureRead { Stack: "S-07", WoodC: not null }).Number;
+
+        var field = EntryCorrect.Fields(book.State.Entry(read)).Single(one => one.Key == "wood_c");
+        Assert.Equal(("wood temperature", "°F", "42"), (field.Label, field.Unit, field.Value));
+        Assert.Equal("meter showed", EntryCorrect.Fields(book.State.Entry(read)).Single(one => one.Key == "raw_pct").Label);
+
+        Assert.Equal("nothing changed", Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(EntryCorrect.Write(book, read, "Oda", "no change", new Dictionary<string, string> { ["wood_c"] = "42" })).Reasons[0].Given);
+        Done(EntryCorrect.Write(book, read, "Oda", "thermometer read again", new Dictionary<string, string> { ["wood_c"] = "50" }));
+        Assert.Equal(10.0, ((MoistureRead)book.State.Entries[^1].Fact).WoodC!.Value, 1e-9);
+        Done(EntryCorrect.Write(book, read, "Oda", "it was Celsius", new Dictionary<string, string> { ["wood_c"] = "11 C" }));
+        Assert.Equal(11.0, ((MoistureRead)book.State.Entries[^1].Fact).WoodC!.Value, 1e-9);
+    }
+
     private static T Done<T>(Outcome<T> outcome) => Assert.IsType<Outcome<T>.Done>(outcome).Value;
 }

@@ -33,7 +33,7 @@ internal static class CastingTables
         {
             var widths = r.Text($"piece_{piece}_widths_mm").Split(' ', StringSplitOptions.RemoveEmptyEntries)
                 .Select(text => double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var width) ? width : r.Refuse($"piece_{piece}_widths_mm", text, "widths in mm parted by blanks", 0.0));
-            yield return new(r.Text("species"), r.Number("mc_pct"), r.Mm("wood_thickness"), length, [.. widths], r.TextOrNull("stack"));
+            yield return new(r.Species("species"), r.Number("mc_pct"), r.Mm("wood_thickness"), length, [.. widths], r.TextOrNull("stack"));
         }
     }
 }

@@ -36,7 +36,7 @@ internal static class OrderTables
         var tally = PackTally.Of(
             boards.Select(b => new TalliedBoard(NominalThickness.FromQuarters(quarters), Length.FromInches(b.WidthIn), Length.FromFeet(b.LengthFt))), BoardRule.Nhla);
         yield return new(
-            new PackTallied(first.Text("pack"), first.Text("stack"), first.Text("species"), quarters, tally.BoardFeet.Count, boards, "nhla", first.NumberOrNull("mc_pct"), first.TextOrNull("order"), first.WholeOrNull("line"), StackEmpty: first.Yes("stack_empty")),
+            new PackTallied(first.Text("pack"), first.Text("stack"), first.Species("species"), quarters, tally.BoardFeet.Count, boards, "nhla", first.NumberOrNull("mc_pct"), first.TextOrNull("order"), first.WholeOrNull("line"), StackEmpty: first.Yes("stack_empty")),
             first.At("tallied_at"), first.Text("tallied_by"));
     }
 

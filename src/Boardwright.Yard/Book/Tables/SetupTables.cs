@@ -19,7 +19,7 @@ internal static class SetupTables
         YardTable.Of("people-away", "person,day,why", r => new PersonAway(r.Text("person"), r.Date("day"), r.Text("why"))),
         YardTable.Of("settings", "name,value", r => new SettingSet(r.Text("name"), r.Number("value"), r.TextOrNull("unit") ?? "")),
         YardTable.Of("prices", "species", r => new SpeciesPriced(
-            r.Text("species"), r.Money("dry_fas_money"), r.Money("dry_1c_money"), r.Money("dry_2a_money"), r.Money("green_fas_money"), r.Money("green_1c_money"), r.Money("green_2a_money"),
+            r.Species("species"), r.Money("dry_fas_money"), r.Money("dry_1c_money"), r.Money("dry_2a_money"), r.Money("green_fas_money"), r.Money("green_1c_money"), r.Money("green_2a_money"),
             BandOf(r, "falldown_boards_pct") ?? new(0.0, 0.0, 0.0), BandOf(r, "falldown_slabs_pct"))),
         YardTable.Of("damage-days", "stain_group", r => new DamageDaysSet(r.Text("stain_group"), Days(r, "below_4c_days"), Days(r, "from_4_to_15c_days"), Days(r, "above_15c_days"))),
         YardTable.Of("normals", "month,mean_c,mean_rh_pct", r => new ClimateNormalSet(r.Whole("month"), r.Number("mean_c"), r.Number("mean_rh_pct"))),
@@ -34,7 +34,7 @@ internal static class SetupTables
         YardTable.Of("boilers", "boiler,steady_output_kw", r => new BoilerInstalled(r.Text("boiler"), r.Number("steady_output_kw"), r.NumberOrNull("stoked_every_h"))),
         YardTable.Of("sensors", "topic,kiln,quantity,unit", r => new SensorPlaced(
             r.Text("topic"), r.Text("kiln"), r.Word<SensorQuantity>("quantity"), r.Text("unit"), r.NumberOrNull("silent_after_min") ?? 15.0)),
-        YardTable.Of("fuel", "counted_on,cords", r => new FuelCounted(r.Number("cords"), r.Number("solid_share"), r.Text("species"), r.Number("mc_pct")), r => r.At("counted_on")),
+        YardTable.Of("fuel", "counted_on,cords", r => new FuelCounted(r.Number("cords"), r.Number("solid_share"), r.Species("species"), r.Number("mc_pct")), r => r.At("counted_on")),
         YardTable.Of("calls", "at,caller,text", r => new PhoneCallTaken(r.Text("caller"), r.Text("text"), r.TextOrNull("about"), r.TextOrNull("species") is { } species
             ? new TreeOffered(species, r.MmOrNull("girth"), r.MOrNull("first_limb"), r.NumberOrNull("road_miles"), r.MOrNull("log_len"), r.MmOrNull("small_end_low"), r.MmOrNull("small_end_high"), r.Yes("metal_nearby"), r.TextOrNull("felled_by"))
             : null), r => r.At("at")),

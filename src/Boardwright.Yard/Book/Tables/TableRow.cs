@@ -27,6 +27,13 @@ public sealed class TableRow(CsvRow row, ICollection<Refusal> refusals)
 
     public string Text(string column) => TextOrNull(column) ?? Refuse(column, "nothing", "a text", "");
 
+    /// <summary>A wood as written, known to the species table.</summary>
+    public string Species(string column)
+    {
+        var text = Text(column);
+        return text.Length > 0 && Wood.SpeciesTable.Find(column, text) is Outcome<Wood.Species>.Refused(var reasons) ? Refuse(column, text, reasons[0].Accepted, text) : text;
+    }
+
     public string? TextOrNull(string column) => Field(column) is { Length: > 0 } text ? text : null;
 
     public IReadOnlyList<string> List(string column) => Field(column).Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);

@@ -9,7 +9,7 @@ internal static class WoodTables
     [
         YardTable.Of("logs", "tag,date_in,source,species,metal_scan,end_coated,owner", Log, r => r.At("date_in")),
         YardTable.Of("stacks", "stack,species,thickness,product,sawn,place,owner", r => new StackBuilt(
-            r.Text("stack"), r.Text("species"), r.Quarters("thickness"), r.Word<Product>("product"), r.Date("sawn"), r.Text("place"), r.Text("owner"),
+            r.Text("stack"), r.Species("species"), r.Quarters("thickness"), r.Word<Product>("product"), r.Date("sawn"), r.Text("place"), r.Text("owner"),
             r.NumberOrNull("net_bf"), r.WholeOrNull("pieces"), r.TextOrNull("grain") is null ? Grain.Flat : r.Word<Grain>("grain"), r.MmOrNull("sawn_thickness"), r.MOrNull("min_len"), r.MOrNull("max_len"),
             r.MmOrNull("piece_width"), r.TextOrNull("reserved_for"), r.Yes("never_kiln"), r.TextOrNull("note")), r => r.At("sawn", 7)),
         new("sawing", ["log", "sawn_at", "stack", "bf", "pieces"], r => $"{r.Text("log")}|{r.Text("sawn_at")}", rows =>
@@ -19,7 +19,7 @@ internal static class WoodTables
         ]),
         new("thickness", ["measured_at", "species", "thickness", "board"], r => $"{r.Text("measured_at")}|{r.Text("species")}", rows =>
         [
-            new(new ThicknessMeasured(rows[0].Text("species"), rows[0].Quarters("thickness"), rows[0].Mm("set"),
+            new(new ThicknessMeasured(rows[0].Species("species"), rows[0].Quarters("thickness"), rows[0].Mm("set"),
                 [.. rows.Select(r => new BoardThickness(r.Whole("board"), [r.Mm("p1"), r.Mm("p2"), r.Mm("p3"), r.Mm("p4")]))]), rows[0].At("measured_at")),
         ]),
         YardTable.Of("moisture", "stack,read_at,method", r => new MoistureRead(
@@ -31,7 +31,7 @@ internal static class WoodTables
     {
         var (scan, hits) = Metal(r);
         return new(
-            r.Text("tag"), r.Text("source"), r.Text("species"), r.Mm("se_dib_a", "small_end_a_mm"), r.Mm("se_dib_b", "small_end_b_mm"), r.Mm("le_dib", "large_end_mm"),
+            r.Text("tag"), r.Text("source"), r.Species("species"), r.Mm("se_dib_a", "small_end_a_mm"), r.Mm("se_dib_b", "small_end_b_mm"), r.Mm("le_dib", "large_end_mm"),
             r.M("scale_len", "scale_length_m"), r.M("actual_len", "actual_length_m"), scan, hits, r.Yes("end_coated"), r.Text("owner"), r.TextOrNull("defect"), r.TextOrNull("planned_for"),
             r.MoneyOrNull("paid_money"), r.DateOrNull("felled_on"));
     }

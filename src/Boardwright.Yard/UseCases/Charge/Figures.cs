@@ -44,7 +44,7 @@ internal static class ChargeFigures
                 ("wet bulb", Both(set.WetBulb)),
                 ("the air holds wood at", Percent(emc)),
                 ("schedule lists here", run is null ? "no schedule" : Listed(run)),
-                ("the schedule", run is null ? "–" : $"{run.Schedule.Name}, {run.Schedule.Source} (mark {run.Schedule.Mark})"),
+                ("the schedule", run is null ? "–" : $"{run.Schedule.Name}, {run.Schedule.Source} ({SourceMark.Words(run.Schedule.Mark)})"),
             ],
         };
     }
@@ -71,7 +71,7 @@ internal static class ChargeFigures
         return new("Set next", Bulbs(next.DryBulb, next.WetBulb), "°F", $"{when}: {what}, when {(run.BySamples ? next.Calls : "the wood")} is at {Number(next.At.Percent, "0.#")} %{was}")
         {
             Method = next.Kind == ChangeKind.NextStep ? "kiln-schedule" : "equalize-and-condition",
-            Source = next.Kind == ChangeKind.NextStep ? $"{run.Schedule.Name}: {run.Schedule.Source} (mark {run.Schedule.Mark})" : "Dry Kiln Operator’s Manual (1991), ch. 7 (M)",
+            Source = next.Kind == ChangeKind.NextStep ? $"{run.Schedule.Name}: {run.Schedule.Source} ({SourceMark.Words(run.Schedule.Mark)})" : "Dry Kiln Operator’s Manual (1991), ch. 7 (M)",
             Inputs =
             [
                 ("dry bulb", Both(next.DryBulb)),
@@ -119,7 +119,7 @@ internal static class ChargeFigures
         if (run?.Fastest is not { DailyLossPct: { } loss } fastest)
             return null;
 
-        var (safe, source) = run.Safe is Outcome<SafeRate>.Done(var rate) ? (Number(rate.DailyLossPercent, "0.0") + " % is safe", $"{rate.Source} (mark {rate.Mark})") : ("no safe rate is printed for this wood", "none printed");
+        var (safe, source) = run.Safe is Outcome<SafeRate>.Done(var rate) ? (Number(rate.DailyLossPercent, "0.0") + " % is safe", $"{rate.Source} ({SourceMark.Words(rate.Mark)})") : ("no safe rate is printed for this wood", "none printed");
         return new("Fastest loss a day", Number(loss, "0.0"), "%", $"sample {fastest.Sample.Name}; {safe}{(run.SafeRateGuards ? "" : " while green; below 30 % new checks hardly form")}")
         {
             Method = "safe-rate",
@@ -145,7 +145,7 @@ internal static class ChargeFigures
         return new("Dry", DayWords.Of(likely, state.Today), "", $"mean at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(early, late, state.Today)}, 8 times in 10. Equalizing and conditioning come on top")
         {
             Method = "kiln-time",
-            Source = $"{forecast.Origin} (mark {forecast.Mark})",
+            Source = $"{forecast.Origin} ({SourceMark.Words(forecast.Mark)})",
             Inputs =
             [
                 ("from", $"mean {Number(run.Mean.Percent, "0.0")} % {(run.BySamples ? "of samples" : "as read before loading")} on {run.WeighedAt.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}"),

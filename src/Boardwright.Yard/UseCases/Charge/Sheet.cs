@@ -120,11 +120,21 @@ public sealed record ChargeSheet
             not null when days >= 1 => new($"Weigh the {charge.SoundSamples.Count()} samples.", $"They were weighed {(days == 1 ? "yesterday" : $"{days} days ago")}.", "Write the weights", $"/charges/{charge.Tag}/weigh"),
             not null => new(
                 $"Leave it at {ChargeFigures.Bulbs(run.Set!.DryBulb, run.Set.WetBulb)} °F, weigh again tomorrow.",
-                $"{ChargeFigures.ChangeWords(run.Next)} when {run.Next.Calls} is at {Text(run.Next.At.Percent)} %{(run.Next.DueAt is { } due ? $": about {DayWords.Of(due.Day(), state.Today)}" : "")}.",
+                $"{Milder(run)}{ChargeFigures.ChangeWords(run.Next)} when {run.Next.Calls} is at {Text(run.Next.At.Percent)} %{(run.Next.DueAt is { } due ? $": about {DayWords.Of(due.Day(), state.Today)}" : "")}.",
                 "Write the weights", $"/charges/{charge.Tag}/weigh"),
             _ => new("Read the gauge and write it down.", "No samples can be weighed inside.", "Write the air", $"/charges/{charge.Tag}/air"),
         };
     }
+
+    // A setting behind the schedule is the operator's choice: what the schedule lists stands beside it, so that the two do not contradict each other.
+    private static string Milder(ChargeRun run)
+    {
+        var listed = run.Schedule.Steps[run.StepNow];
+        return listed.DryBulb.Fahrenheit - run.Set!.DryBulb.Fahrenheit < MilderFahrenheit ? ""
+            : $"That is milder and slower than the schedule, which lists {ChargeFigures.Bulbs(listed.DryBulb, listed.AirFloored90.WetBulb!.Value)} °F for this moisture; set that if it shall go faster. ";
+    }
+
+    private const double MilderFahrenheit = 5.0;
 
     // What would have been done had the bulbs been sound, so that nobody wonders.
     private static string WouldBe(YardState state, ChargeRun run) => run.Next.IsDue

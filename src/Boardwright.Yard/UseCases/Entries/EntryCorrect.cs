@@ -12,8 +12,8 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>A figure or word of an entry that can be corrected.</summary>
 /// <param name="Key">Its name in the fact, such as wood_c.</param>
 /// <param name="Label">In words.</param>
-/// <param name="Unit">Its unit; empty for words.</param>
-/// <param name="Value">As it stands.</param>
+/// <param name="Unit">Its unit: as it was typed, else as a mill says it; empty for words.</param>
+/// <param name="Value">As it stands, in that unit.</param>
 /// <param name="Typed">As it was typed, where it was.</param>
 public sealed record EntryField(string Key, string Label, string Unit, string Value, string? Typed);
 
@@ -29,8 +29,8 @@ public static class EntryCorrect
         ArgumentNullException.ThrowIfNull(entry);
         var fields = EntryWords.Node(entry.Fact).Where(pair => pair.Key != "kind" && pair.Value is JsonValue).Select(pair =>
         {
-            var (label, unit) = UnitSuffix.Part(pair.Key);
-            return new EntryField(pair.Key, label, unit, Shown(pair.Value!.AsValue()), entry.Typed(pair.Key));
+            var unit = EntryUnits.Shown(pair.Key, entry.Typed(pair.Key));
+            return new EntryField(pair.Key, EntryUnits.Label(pair.Key), unit, Shown(pair.Key, unit, pair.Value!.AsValue()), entry.Typed(pair.Key));
         });
         return [new(WhenKey, "happened", "", entry.HappenedAt.ToString(WhenForm, CultureInfo.InvariantCulture), null), .. fields];
     }
@@ -113,11 +113,14 @@ public static class EntryCorrect
     }
 
     // Five figures tell a mill all it can use; a field left as shown keeps its full value.
-    private static string Shown(JsonValue value) =>
-        value.GetValueKind() == JsonValueKind.Number && value.GetValue<double>() is var number ? number.ToString(Math.Abs(number) < 1000.0 ? "0.####" : "0.##", CultureInfo.InvariantCulture) : value.ToString();
+    private static string Shown(string key, string unit, JsonValue value) =>
+        value.GetValueKind() == JsonValueKind.Number && EntryUnits.From(key, unit, value.GetValue<double>()) is var number ? number.ToString(Math.Abs(number) < 1000.0 ? "0.####" : "0.##", CultureInfo.InvariantCulture) : value.ToString();
 
     // A bare figure is in the unit shown; with a unit of its own it is turned into that.
-    internal static Outcome<double> Figure(EntryField field, string given) => !given.Any(char.IsLetter) ? Read.Number(field.Label, given.TrimEnd('%', ' ')) : field.Unit switch
+    internal static Outcome<double> Figure(EntryField field, string given) => !given.Any(char.IsLetter) && field.Unit == UnitSuffix.Part(field.Key).Unit ? Read.Number(field.Label, given.TrimEnd('%', ' '))
+        : Measured(field, given.Any(char.IsLetter) ? given : given + EntryUnits.Written(field.Unit));
+
+    private static Outcome<double> Measured(EntryField field, string given) => UnitSuffix.Part(field.Key).Unit switch
     {
         "°C" => Read.Temperature(field.Label, given).Then<double>(value => value.Celsius),
         "mm" => Read.Length(field.Label, given).Then<double>(value => value.Millimetres),

@@ -154,7 +154,7 @@ internal sealed class HistoryMaker(YardState state, WoodWay way, WoodCost cost, 
         var perBf = CostRules.PerBoardFoot(account.Money, costBf);
         var whose = self[^1].Form is WoodForm.Stack or WoodForm.FromKiln or WoodForm.InKiln && state.Stacks[self[^1].Tag].Owner is var owner and not "mill" ? $"wood of {owner}: our work only; " : "";
         return new("Cost so far", perBf is { } money ? money.ToString("0.00", CultureInfo.InvariantCulture) : "–", "a bf",
-            $"{whose}{account.Money:#,0} in all over {Number(costBf)} bf{(account.Missing.Count > 0 ? "; not whole" : "")}")
+            $"{whose}{(self[^1].Form == WoodForm.Log ? "up to the saw; stickers, kiln and packing come on top; " : "")}{account.Money:#,0} in all over {Number(costBf)} bf{(account.Missing.Count > 0 ? "; not whole" : "")}")
         {
             Method = "cost-so-far",
             Source = "the yard’s own money tables",

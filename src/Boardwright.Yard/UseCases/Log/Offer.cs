@@ -78,7 +78,7 @@ public sealed record LogOffer
             return new Outcome<LogOffer>.Refused(read.Refusals);
 
         return SpeciesTable.Find("Species", typed.Species ?? "").Then(species => FeetTyped.Feet("Log length", string.IsNullOrWhiteSpace(typed.Length) ? "8" : typed.Length).Then(feet => feet is >= 4.0 and <= 20.0
-            ? SizesOf(typed, Length.FromFeet(feet)).Then(sizes => Make(state, species, sizes, Length.FromFeet(feet), miles, hours, risk, typed))
+            ? SizesOf(typed, Length.FromFeet(feet)).Then(sizes => Make(state, species, sizes, Length.FromFeet(feet), string.IsNullOrWhiteSpace(typed.Miles) ? null : miles, hours, risk, typed))
             : new Refusal("Log length", typed.Length ?? "", "4 to 20 ft, without trim")));
     }
 
@@ -105,15 +105,21 @@ public sealed record LogOffer
                 : new Refusal("Small end", typed.SmallEnd, "one figure or two, the smaller first, 4 to 80 in: 24 to 28")));
         }
 
-        return Inches("Girth", typed.Girth).Then(girth => StandingTree.Of(girth, length).Then<(Length, Length, Length, string)>(tree => (tree.Low, tree.Likely, tree.High, Text($"from {girth.Inches:0.#} in around, {tree.OverBark.Inches:0.#} in through over bark"))));
+        return Girth(typed.Girth).Then(girth => StandingTree.Of(girth, length).Then<(Length, Length, Length, string)>(tree => (tree.Low, tree.Likely, tree.High, Text($"from {girth.Inches:0.#} in around, {tree.OverBark.Inches:0.#} in through over bark"))));
+    }
+
+    private static Outcome<Length> Girth(string? text)
+    {
+        const string accepted = "20 to 300 in around the trunk at breast height, or the small end of the log";
+        return string.IsNullOrWhiteSpace(text) || text.Trim()[0] is '-' or '−' || Inches("Girth", text) is not Outcome<Length>.Done({ Inches: >= 20.0 and <= 300.0 } girth) ? new Refusal("Girth", text ?? "", accepted) : girth;
     }
 
     private static Outcome<Length> Inches(string what, string? text) =>
         Read.Length(what, string.IsNullOrWhiteSpace(text) ? "" : char.IsAsciiDigit(text.Trim()[^1]) ? text.Trim() + "in" : text.Trim());
 
-    private static Outcome<LogOffer> Make(YardState state, Species species, (Length Low, Length Likely, Length High, string Words) sizes, Length length, double miles, double hours, (string Key, string Words, string Setting) risk, TreeTyped typed)
+    private static Outcome<LogOffer> Make(YardState state, Species species, (Length Low, Length Likely, Length High, string Words) sizes, Length length, double? miles, double hours, (string Key, string Words, string Setting) risk, TreeTyped typed)
     {
-        Outcome<LogWorth> At(Length smallEnd) => YardLog.Offered(state, species.CommonName, smallEnd, length, miles, hours, risk.Setting);
+        Outcome<LogWorth> At(Length smallEnd) => YardLog.Offered(state, species.CommonName, smallEnd, length, miles ?? 0.0, hours, risk.Setting);
         return At(sizes.Low).Then(low => At(sizes.Likely).Then(likely => At(sizes.High).Then<LogOffer>(high =>
         {
             var girth = Inches("Girth", typed.Girth) is Outcome<Length>.Done(var around) ? around : (Length?)null;
@@ -142,9 +148,9 @@ public sealed record LogOffer
         : ("Free to collect, or a token price; measure before you drive.", Text($"Walk away above {likely.Money:#,0}; if it is as small as it may be, above {Math.Max(0.0, low.Money):#,0}."),
             Text($"“We would collect it free{(low.Money >= 20.0 ? Text($", or pay {Math.Floor(low.Money / 2.0 / 10.0) * 10.0:#,0}") : "")} once it is down and measured. We need it in writing that the tree is yours, where metal may be, and who pays for a blade.”"));
 
-    private static IEnumerable<Traced> FiguresOf(YardState state, Species species, (Length Low, Length Likely, Length High, string Words) sizes, Length length, double miles, double hours, (string Key, string Words, string Setting) risk, LogWorth low, LogWorth likely, LogWorth high)
+    private static IEnumerable<Traced> FiguresOf(YardState state, Species species, (Length Low, Length Likely, Length High, string Words) sizes, Length length, double? miles, double hours, (string Key, string Words, string Setting) risk, LogWorth low, LogWorth likely, LogWorth high)
     {
-        yield return new("Walk away above", Text($"{likely.Money:#,0}"), "money", Text($"{low.Money:#,0} to {high.Money:#,0} by its size, before profit"))
+        yield return new("Walk away above", Text($"{likely.Money:#,0}"), "money", Text($"as {species.CommonName}: what its dry boards bring less every cost{(likely.HaulMoney > 0.0 ? ", haul and metal in it" : "; no haul counted")}; {low.Money:#,0} to {high.Money:#,0} by its size, before profit"))
         {
             Method = "log-worth",
             Source = "the house’s prices, costs and record",
@@ -154,7 +160,7 @@ public sealed record LogOffer
                 ("price, dry 1C and better", Text($"{likely.PriceMoneyPerBf:0.00} a bf")), .. YardLog.Costs(state).Select(cost => (cost.What, Text($"{cost.Money:0.00} a bf"))),
             ],
         };
-        yield return new("Haul", Text($"{likely.HaulMoney:#,0}"), "money", Text($"{2.0 * miles:0} miles there and back, {hours:0.0} h with loading")) { Method = "log-worth", Source = "rates of the house, settings", Inputs = [("a mile", Text($"{state.Setting("haul_per_mile") ?? 0.0:0.00}")), ("an hour", Text($"{state.Setting("haul_per_hour") ?? 0.0:0}"))] };
+        yield return new("Haul", Text($"{likely.HaulMoney:#,0}"), "money", miles is { } road ? Text($"{2.0 * road:0} miles there and back, {hours:0.0} h with loading") : hours > 0.0 ? Text($"{hours:0.0} h; no miles counted: miles not given") : "no haul counted: miles not given") { Method = "log-worth", Source = "rates of the house, settings", Inputs = [("a mile", Text($"{state.Setting("haul_per_mile") ?? 0.0:0.00}")), ("an hour", Text($"{state.Setting("haul_per_hour") ?? 0.0:0}"))] };
         yield return new("Metal, expected", Text($"{likely.MetalMoney:#,0}"), "money", Text($"{likely.StrikesExpected:0.00} strikes: {risk.Words}")) { Method = "log-worth", Source = "strikes of the house by place and scan, settings", Inputs = [("a strike", Text($"{likely.StrikeMoney:0}")), ("none in", Text($"{100.0 * Math.Exp(-likely.StrikesExpected):0} of 100 such logs"))] };
         yield return new("Small end", Text($"{sizes.Likely.Inches:0.0}"), "in", Text($"{sizes.Low.Inches:0.0} to {sizes.High.Inches:0.0} inside bark; {sizes.Words}")) { Method = "log-worth", Source = "bark and taper measured on sweetgum stems (lenhart-sweetgum)", Inputs = [("length", Text($"{length.Feet:0.#} ft"))] };
         if (Weight(species, sizes.Likely, length) is { } kg && Weight(species, sizes.High, length) is { } most)

@@ -87,7 +87,7 @@ public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList
     }
 
     private static Traced? Worth(YardState state, Log log) => !log.IsSawn && log.Owner == "mill" && YardLog.Worth(state, log) is Outcome<LogWorth>.Done(var worth) && LogYield.SoldPerScale(state, log.Species.CommonName) is var sold
-        ? new("Walk away above", Text(worth.Money, "#,0"), "money", $"at the mill, before profit; {Text((worth with { SoldPerScale = sold.Low }).Money, "#,0")} to {Text((worth with { SoldPerScale = sold.High }).Money, "#,0")} in 8 logs of 10 by what they yield; haul not in it")
+        ? new("Walk away above", Text(worth.Money, "#,0"), "money", $"what it may cost, lying here: its dry boards at the house’s price less every cost, before profit; {Text((worth with { SoldPerScale = sold.Low }).Money, "#,0")} to {Text((worth with { SoldPerScale = sold.High }).Money, "#,0")} in 8 logs of 10 by what they yield; haul not in it")
         {
             Method = "log-worth",
             Source = "the house's prices, costs and record",
@@ -101,7 +101,7 @@ public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList
         : null;
 
     private static Traced? Paid(YardState state, Log log) => log.PaidMoney is not { } paid ? null
-        : new("Paid", paid.ToString("0.00", CultureInfo.InvariantCulture), "money", $"from {log.Source}; the house’s rule gives {YardLog.PriceBySource(state, log).ToString("0.00", CultureInfo.InvariantCulture)}")
+        : new("Paid", paid.ToString("0.00", CultureInfo.InvariantCulture), "money", $"what was given for it, from {log.Source}; the house’s rule of paying by source gives {YardLog.PriceBySource(state, log).ToString("0.00", CultureInfo.InvariantCulture)}")
         {
             Method = "log-worth",
             Source = $"entry {log.History[0]} of the book",

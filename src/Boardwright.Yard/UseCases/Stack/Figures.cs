@@ -93,7 +93,7 @@ internal static class StackFigures
             string.Create(CultureInfo.InvariantCulture, $"{drying.Now.P10.Percent:0.0} to {drying.Now.P90.Percent:0.0}, 8 times in 10, by the air since {DayWords.Of(drying.Input.Start, drying.Today)} and {Readings(drying.Input.Readings.Count)}"))
         {
             Method = "air-drying",
-            Source = $"{drying.Forecast.Origin} (mark {drying.Forecast.Mark})",
+            Source = $"{drying.Forecast.Origin} ({SourceMark.Words(drying.Forecast.Mark)})",
             Inputs =
             [
                 ("green from the saw", Text(drying.Input.From.Percent, "0") + " %"),
@@ -122,7 +122,7 @@ internal static class StackFigures
         return new("Dry enough by air alone", value, "", basis)
         {
             Method = "air-drying",
-            Source = $"{drying.Forecast.Origin} (mark {drying.Forecast.Mark})",
+            Source = $"{drying.Forecast.Origin} ({SourceMark.Words(drying.Forecast.Mark)})",
             Inputs =
             [
                 ("early, 1 in 10", DayOrNone(drying.Forecast.ReadyP10, drying.Today)),
@@ -153,7 +153,7 @@ internal static class StackFigures
 
         var loss = Falldown(state, stack);
         var net = shrunk.Count * (1.0 - (loss?.Likely ?? 0.0) / 100.0);
-        return new("Out at 7 %", Text(net, "#,0"), "bf", string.Create(CultureInfo.InvariantCulture, $"{shrunk.Count:#,0} shrunk, less {loss?.Likely ?? 0:0.#} % falldown"))
+        return new("Net once dry at 7 %", Text(net, "#,0"), "bf", string.Create(CultureInfo.InvariantCulture, $"of {stack.Footage.Count:#,0} net as it lies at {mean.Percent:0.0} %: {shrunk.Count:#,0} shrunk, less {loss?.Likely ?? 0:0.#} % falldown"))
         {
             Method = "shrinkage",
             Source = "Wood Handbook, FPL-GTR-282, eq. 4-9 and table 4-3; falldown: the mill’s own record",

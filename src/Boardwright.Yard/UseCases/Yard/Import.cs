@@ -12,7 +12,7 @@ public static class Import
     /// <summary>The whole log of a book, as export writes it beside the tables.</summary>
     public const string LogFile = "entries.jsonl";
 
-    private const string RefusedFolder = "refused";
+    private const string RefusedName = "refused";
     private const int FaultsShown = 200;
 
     public static Command Command { get; } = Command.Of("import", "", "Reads tables (logs.csv, stacks.csv …) into a book: all rows or none, every bad row named", Run) with
@@ -23,7 +23,7 @@ public static class Import
         [
             .. BookPlace.Options,
             Option.Flag("check", "only read and check; write nothing"),
-            Option.Flag("good-rows", $"write the good rows, and put the bad ones into a folder \"{RefusedFolder}\" to be mended and imported from there"),
+            Option.Flag("good-rows", $"write the good rows, and put the bad ones into a folder \"{RefusedName}\" to be mended and imported from there"),
             Option.Optional("by", "NAME", "who says so, where a row has no column by (default: import)"),
         ],
         Examples = ["import demo/examples/own-yard --check --yard demonstration", "import demo/examples/own-yard --data data/own"],
@@ -43,9 +43,10 @@ public static class Import
     /// <param name="Files">The files read.</param>
     /// <param name="Refused">What was kept out, with --good-rows.</param>
     /// <param name="LeftAlone">Files that are no table of the book.</param>
-    /// <param name="RefusedIn">Where the rows kept out lie.</param>
+    /// <param name="RefusedFolder">Where the rows kept out lie.</param>
+    /// <param name="NamesAccepted">Names a table may have, where a file was left alone.</param>
     public sealed record Answer(
-        string Book, int EntriesWritten, bool Written, int EntriesKnownBefore, IReadOnlyList<FileRead> Files, IReadOnlyList<Fault> Refused, IReadOnlyList<string> LeftAlone, string? RefusedIn);
+        string Book, int EntriesWritten, bool Written, int EntriesKnownBefore, IReadOnlyList<FileRead> Files, IReadOnlyList<Fault> Refused, IReadOnlyList<string> LeftAlone, string? RefusedFolder, IReadOnlyList<string> NamesAccepted);
 
     public static Outcome<Answer> Run(Ask ask)
     {
@@ -54,14 +55,20 @@ public static class Import
         var from = ask.Argument!;
         if (ImportFiles.Of(from) is not Outcome<ImportFiles>.Done(var files))
             return new Refusal("FOLDER|FILE", from, "a folder with tables (.csv), or one table");
-        if (ask.Book(make: !ask.Has("check")) is not { } book)
-            return ask.Has("check") && !ask.Has("yard") ? Into(ask, place, new YardBook(new MemoryBookStore(), TimeProvider.System), files) : ask.Refused<Answer>();
+        if (files.Misnamed is { Count: > 0 } misnamed)
+            return new Outcome<Answer>.Refused(misnamed);
 
-        return Into(ask, place, book, files);
+        // Of a book that is not there yet nothing is made before its tables are known to be good.
+        if (place is BookPlace.InFile { Path: var path } && !File.Exists(path) && Into(ask, place, new YardBook(new MemoryBookStore(), TimeProvider.System), files, check: true) is var tried and not Outcome<Answer>.Done)
+            return tried;
+        if (ask.Book(make: !ask.Has("check")) is not { } book)
+            return ask.Has("check") && !ask.Has("yard") ? Into(ask, place, new YardBook(new MemoryBookStore(), TimeProvider.System), files, check: true) : ask.Refused<Answer>();
+
+        return Into(ask, place, book, files, ask.Has("check"));
     }
 
-    private static Outcome<Answer> Into(Ask ask, BookPlace place, YardBook book, ImportFiles files) =>
-        WithLog(book, files).Then(work => Into(ask, place, book, work, files));
+    private static Outcome<Answer> Into(Ask ask, BookPlace place, YardBook book, ImportFiles files, bool check) =>
+        WithLog(book, files).Then(work => Into(ask, place, book, work, files, check));
 
     // The whole log of an export goes into an empty book first, in memory, so that log and tables are then written as one.
     private static Outcome<YardBook> WithLog(YardBook book, ImportFiles files)
@@ -80,7 +87,7 @@ public static class Import
         });
     }
 
-    private static Outcome<Answer> Into(Ask ask, BookPlace place, YardBook book, YardBook work, ImportFiles files)
+    private static Outcome<Answer> Into(Ask ask, BookPlace place, YardBook book, YardBook work, ImportFiles files, bool check)
     {
         var tables = YardImport.Read(files.Tables, ask.TextOrNull("by") ?? "import");
         var found = YardImport.Check(work, tables);
@@ -89,11 +96,11 @@ public static class Import
 
         var before = book.State.Entries.Count;
         var would = found.Good.Count + work.State.Entries.Count - before;
-        if (ask.Has("check"))
+        if (check)
             return Told(place, files, tables, found, would, false, null);
 
         return Write(book, work, [.. found.Good.Select(row => row.Entry)])
-            .Then(_ => Told(place, files, tables, found, book.State.Entries.Count - before, true, found.RefusedLines.Count > 0 ? files.PutAside(RefusedFolder, found) : null));
+            .Then(_ => Told(place, files, tables, found, book.State.Entries.Count - before, true, found.RefusedLines.Count > 0 ? files.PutAside(RefusedName, found) : null));
     }
 
     private static Outcome<YardState> Write(YardBook book, YardBook work, IReadOnlyList<NewEntry> good) =>
@@ -105,7 +112,7 @@ public static class Import
     {
         var more = found.Refused.Count > FaultsShown ? string.Create(CultureInfo.InvariantCulture, $"{found.Refused.Count - FaultsShown} more faults than shown; ") : "";
         return new("import", string.Create(CultureInfo.InvariantCulture, $"{more}{found.RefusedLines.Count} bad rows and {found.Good.Count + found.KnownBefore} good entries; nothing was written"),
-            $"good rows only; --good-rows writes the good ones and puts the bad ones into a folder \"{RefusedFolder}\" to be mended");
+            $"good rows only; --good-rows writes the good ones and puts the bad ones into a folder \"{RefusedName}\" to be mended");
     }
 
     private static Outcome<Answer> Told(BookPlace place, ImportFiles files, ReadTables tables, CheckedTables found, int entries, bool written, string? aside)
@@ -115,7 +122,7 @@ public static class Import
             place.ToString()!, entries, written, found.KnownBefore,
             [.. files.Tables.Where(file => YardTables.For(file.Name) is not null).Select(file => Path.GetFileName(file.Name)).Select(file => new FileRead(
                 file, YardTables.For(file)!.Name, tables.Entries.Count(row => row.File == file), bad[file].Distinct().Count()))],
-            [.. found.Refused.Select(FaultOf)], tables.LeftAlone, aside);
+            [.. found.Refused.Select(FaultOf)], tables.LeftAlone, aside, tables.LeftAlone.Count > 0 ? ImportFiles.Names : []);
     }
 
     // "logs.csv, line 3, species" taken apart again.

@@ -11,6 +11,22 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="Log">The whole log, if there is one.</param>
 public sealed record ImportFiles(string Folder, IReadOnlyList<(string Name, string Text)> Tables, string? Log)
 {
+    /// <summary>Names a table may have.</summary>
+    public static IReadOnlyList<string> Names => [.. YardTables.All.Select(table => table.Name + ".csv")];
+
+    /// <summary>Files that look like a table and have not its name, or all of them where none is a table: they would be left out without a word.</summary>
+    public IReadOnlyList<Refusal> Misnamed
+    {
+        get
+        {
+            var unknown = Tables.Select(table => Path.GetFileName(table.Name)).Where(name => YardTables.For(name) is null).ToList();
+            var meant = unknown.Select(name => (Name: name, Near: Near(name.Split('.')[0]))).Where(file => file.Near is not null).ToList();
+            return meant.Count > 0 ? [.. meant.Select(file => new Refusal(file.Name, "a table of that name", $"{file.Near}.csv? Otherwise take it out of the folder"))]
+                : unknown.Count == Tables.Count && Log is null ? [new Refusal("FOLDER|FILE", string.Join(", ", unknown), $"tables named {string.Join(", ", Names)}; logs.2025.csv is a table of logs too")]
+                : [];
+        }
+    }
+
     /// <summary>The files of a folder, or one file; refused when there is none.</summary>
     public static Outcome<ImportFiles> Of(string path)
     {
@@ -47,6 +63,10 @@ public sealed record ImportFiles(string Folder, IReadOnlyList<(string Name, stri
 
         return target;
     }
+
+    private static string? Near(string name) =>
+        YardTables.All.FirstOrDefault(table => name.StartsWith(table.Name + "-", StringComparison.OrdinalIgnoreCase) || name.StartsWith(table.Name + "_", StringComparison.OrdinalIgnoreCase) || name.StartsWith(table.Name + " ", StringComparison.OrdinalIgnoreCase))?.Name
+        ?? NearestWord.Of(name, YardTables.All.Select(table => table.Name));
 
     private static string Why(CheckedTables found, string file, int line)
     {

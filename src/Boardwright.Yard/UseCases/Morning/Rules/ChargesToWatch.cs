@@ -19,7 +19,8 @@ internal static class ChargesToWatch
 
     private static DayTask Samples(YardState state, Charge charge, Stake stake)
     {
-        var last = DateOnly.FromDateTime(charge.SoundSamples.Max(sample => sample.Weighings[^1].At));
+        var at = charge.SoundSamples.Max(sample => sample.Weighings[^1].At);
+        var last = DateOnly.FromDateTime(at);
         var due = last.AddDays(UsualDays(charge)) <= state.Today;
         var next = due ? null : Change(state, charge);
         var (act, why, key, form) = (ChargeRun.FrozenBy(charge), due, next) switch
@@ -27,7 +28,7 @@ internal static class ChargesToWatch
             ({ } frozen, _, _) => ($"Wet or change the wick of {charge.Kiln}, then read both bulbs; leave the setting.", $"{char.ToUpperInvariant(frozen[0])}{frozen[1..]}; {SettingWords(charge)}.{(due ? " The samples are due too." : "")}", "Write the air", "air"),
             (_, true, _) => ($"Weigh the {charge.SoundSamples.Count()} samples of {charge.Tag}, then see the setting.", $"Last weighed {last:ddd d MMM}; {SettingWords(charge)}.", $"Weigh {charge.Tag}", "weigh"),
             (_, _, { } change) => ($"Set {charge.Kiln} to {change.Bulbs} °F.", $"{change.Why}; {SettingWords(charge)}.", $"Set {charge.Kiln}", "set"),
-            _ => ($"Make the round of {charge.Kiln}: bulbs, fans, doors.", $"Samples were weighed {(last == state.Today ? "this morning" : $"on {last:ddd d MMM}")}, next on {last.AddDays(UsualDays(charge)):ddd d MMM}; {SettingWords(charge)}.", "Write the air", "air"),
+            _ => ($"Make the round of {charge.Kiln}: bulbs, fans, doors.", $"Samples were weighed {(last == state.Today ? (at.Hour < 12 ? "this morning" : $"today at {at:HH:mm}") : $"on {last:ddd d MMM}")}, next on {last.AddDays(UsualDays(charge)):ddd d MMM}; {SettingWords(charge)}.", "Write the air", "air"),
         };
         return new(Rounds(state) ?? charge.Kiln, act, why, Wettest(charge), stake, Duties.Kilns, $"/charges/{charge.Tag}/{form}", key) { Charge = charge.Tag, Caution = LostWood(charge) };
     }
