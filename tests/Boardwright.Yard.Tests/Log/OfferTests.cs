@@ -113,4 +113,18 @@ public sealed class OfferTests
     private LogOffer Work(TreeTyped typed) => Assert.IsType<Outcome<LogOffer>.Done>(LogOffer.Work(book.State, typed)).Value;
 
     private void Done(Fact fact) => Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(book.Write("Oda", fact));
+    [Fact]
+    public void Haul_that_was_not_counted_is_said_and_a_girth_below_nothing_is_asked_again()
+    {
+        var typed = new TreeTyped("walnut", "75", null, "8", null, null, "yard");
+        var offer = Assert.IsType<Outcome<LogOffer>.Done>(LogOffer.Work(DemonstrationBook.Yard, typed)).Value;
+
+        Assert.Equal("black walnut", offer.Species.CommonName);
+        Assert.Equal("no haul counted: miles not given", offer.Figures.Single(figure => figure.Label == "Haul").Basis);
+        Assert.Contains("no haul counted", offer.Figures[0].Basis, StringComparison.Ordinal);
+        var refused = Assert.IsType<Outcome<LogOffer>.Refused>(LogOffer.Work(DemonstrationBook.Yard, typed with { Girth = "-75" })).Reasons[0];
+        Assert.Equal(("Girth", "-75"), (refused.What, refused.Given));
+        Assert.Contains("20 to 300 in around the trunk", refused.Accepted, StringComparison.Ordinal);
+    }
+
 }

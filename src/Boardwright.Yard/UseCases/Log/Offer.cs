@@ -108,11 +108,9 @@ public sealed record LogOffer
         return Girth(typed.Girth).Then(girth => StandingTree.Of(girth, length).Then<(Length, Length, Length, string)>(tree => (tree.Low, tree.Likely, tree.High, Text($"from {girth.Inches:0.#} in around, {tree.OverBark.Inches:0.#} in through over bark"))));
     }
 
-    private static Outcome<Length> Girth(string? text)
-    {
-        const string accepted = "20 to 300 in around the trunk at breast height, or the small end of the log";
-        return string.IsNullOrWhiteSpace(text) || text.Trim()[0] is '-' or '−' || Inches("Girth", text) is not Outcome<Length>.Done({ Inches: >= 20.0 and <= 300.0 } girth) ? new Refusal("Girth", text ?? "", accepted) : girth;
-    }
+    private static Outcome<Length> Girth(string? text) => string.IsNullOrWhiteSpace(text) || text.Trim()[0] is '-' or '−'
+        ? new Refusal("Girth", text ?? "", "20 to 300 in around the trunk at breast height, or the small end of the log")
+        : Inches("Girth", text);
 
     private static Outcome<Length> Inches(string what, string? text) =>
         Read.Length(what, string.IsNullOrWhiteSpace(text) ? "" : char.IsAsciiDigit(text.Trim()[^1]) ? text.Trim() + "in" : text.Trim());
