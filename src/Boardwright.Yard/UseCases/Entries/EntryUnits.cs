@@ -11,8 +11,17 @@ internal static class EntryUnits
 
     private static readonly Dictionary<string, string> Labels = new(StringComparer.Ordinal)
     {
-        ["raw_pct"] = "meter showed", ["sd_pct"] = "spread between boards", ["mean_pct"] = "mean moisture", ["mc_pct"] = "moisture", ["mc_mean_pct"] = "mean moisture", ["mc_sd_pct"] = "spread between boards",
-        ["wood_c"] = "wood temperature", ["bf"] = "board feet", ["kg"] = "weight", ["c"] = "temperature", ["species_setting"] = "meter set to",
+        ["raw_pct"] = "meter showed",
+        ["sd_pct"] = "spread between boards",
+        ["mean_pct"] = "mean moisture",
+        ["mc_pct"] = "moisture",
+        ["mc_mean_pct"] = "mean moisture",
+        ["mc_sd_pct"] = "spread between boards",
+        ["wood_c"] = "wood temperature",
+        ["bf"] = "board feet",
+        ["kg"] = "weight",
+        ["c"] = "temperature",
+        ["species_setting"] = "meter set to",
     };
 
     // What a person of the mill reads off: kilns and wood in Fahrenheit, logs in inches and feet.
