@@ -44,8 +44,8 @@ internal sealed class FutureWeather
         this.past = past;
         Scenarios = scenarios;
         chance = [.. Enumerable.Range(0, scenarios).Select(scenario => new RandomSequence(seed, 100 + (ulong)scenario))];
-        seasonKelvins = Whole(Scatter.Normal(scenarios, seed, 4));
-        seasonHumidity = Whole(Scatter.Normal(scenarios, seed, 5));
+        seasonKelvins = Scatter.Apart(scenarios, seed, 4);
+        seasonHumidity = Scatter.Apart(scenarios, seed, 5, 4);
         kelvins = new double[scenarios];
         humidity = new double[scenarios];
         air = new StackAir[HourlySteps * scenarios];
@@ -125,13 +125,6 @@ internal sealed class FutureWeather
         BoardPhysics.DiffusionFactor(outdoors.Celsius) * (place.Fan && outdoors.Celsius > FanAboveCelsius ? FanFactor : 1.0),
         place.SurfaceMetresPerSecond * Math.Sqrt(Math.Max(outdoors.WindMetresPerSecond ?? WindDefault, WindMin) / WindDefault) * BoardPhysics.SurfaceFactor(outdoors.Celsius, ReferenceSpecificGravity),
         wet ? DiffusionLaw.FiberSaturationFraction : EquilibriumFraction(outdoors.Celsius, outdoors.HumidityPercent));
-
-    // The middles of few slices of a distribution spread less than the distribution: stretched to a standard deviation of 1.
-    private static double[] Whole(double[] normal)
-    {
-        var deviation = Math.Sqrt(normal.Average(one => one * one));
-        return deviation > 0.0 ? [.. normal.Select(one => one / deviation)] : normal;
-    }
 
     private static double Carry(double last, double kept, double spread, RandomSequence chance) =>
         kept * last + Math.Sqrt(1.0 - kept * kept) * spread * chance.NextNormal();

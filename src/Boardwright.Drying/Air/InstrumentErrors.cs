@@ -18,7 +18,7 @@ internal sealed class InstrumentErrors(int members, ulong seed)
     public double[] Of(ReadingKind kind)
     {
         if (!known.TryGetValue(kind, out var errors))
-            known[kind] = errors = members > 1 ? Scatter.Normal(members, seed, FirstBranch + (ulong)kind) : new double[members];
+            known[kind] = errors = Scatter.Apart(members, seed, FirstBranch + (ulong)kind, 1, 2, 3, 6);
 
         return errors;
     }

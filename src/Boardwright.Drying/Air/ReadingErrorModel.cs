@@ -10,7 +10,7 @@ namespace Boardwright.Drying;
 /// </remarks>
 /// <param name="Kind">The kind.</param>
 /// <param name="MethodPercent">Error of the method at any moisture, percent moisture content.</param>
-/// <param name="WetShare">At least this share of the value above fiber saturation, where a meter or an eye tells little.</param>
+/// <param name="WetShare">At least this share of the value: of wet wood a meter or an eye tells little.</param>
 /// <param name="DryWeightShare">Error of the dry weight it is worked out with, share of it.</param>
 /// <param name="SharedShare">Part of the method's variance that comes again in every reading of the kind on the stack, 0 to 1.</param>
 /// <param name="SameBoards">True when the boards read are the same every time.</param>
@@ -19,8 +19,6 @@ namespace Boardwright.Drying;
 /// <method page="docs/methods/air-drying.md"/>
 public sealed record ReadingErrorModel(ReadingKind Kind, double MethodPercent, double WetShare, double DryWeightShare, double SharedShare, bool SameBoards)
 {
-    private const double SaturationPercent = 30.0;
-
     private static readonly Dictionary<ReadingKind, ReadingErrorModel> Models = new ReadingErrorModel[]
     {
         new(ReadingKind.Stated, 0.0, 0.0, 0.0, 0.0, false),
@@ -43,11 +41,7 @@ public sealed record ReadingErrorModel(ReadingKind Kind, double MethodPercent, d
     /// <param name="methodPercent">Error of the method where this instrument's own is known, percent moisture content.</param>
     public StackReading Reading(DateOnly date, MoistureContent mean, double deviationPercent = 0.0, int boards = 1, double? methodPercent = null)
     {
-        var method = methodPercent ?? MethodPercent;
-        if (mean.Percent > SaturationPercent)
-            method = Math.Max(method, WetShare * mean.Percent);
-        var weight = DryWeightShare * (100.0 + mean.Percent);
-        var variance = method * method + weight * weight;
+        var variance = Math.Pow(ErrorAt(mean.Percent, methodPercent), 2.0);
         var sampling = deviationPercent * deviationPercent / Math.Max(boards, 1);
         return new StackReading(
             date,
@@ -55,5 +49,16 @@ public sealed record ReadingErrorModel(ReadingKind Kind, double MethodPercent, d
             Math.Sqrt((1.0 - SharedShare) * variance + (SameBoards ? 0.0 : sampling)),
             Math.Sqrt(SharedShare * variance + (SameBoards ? sampling : 0.0)),
             Kind);
+    }
+
+    /// <summary>Error of the method at a moisture, percent moisture content.</summary>
+    /// <remarks>An error that grows with the moisture goes by the moisture there is, not by the one read: else what was read too low would be believed more than what was read too high.</remarks>
+    /// <param name="percent">Moisture content.</param>
+    /// <param name="methodPercent">Error of the method where this instrument's own is known.</param>
+    public double ErrorAt(double percent, double? methodPercent = null)
+    {
+        var method = Math.Max(methodPercent ?? MethodPercent, WetShare * percent);
+        var weight = DryWeightShare * (100.0 + percent);
+        return Math.Sqrt(method * method + weight * weight);
     }
 }

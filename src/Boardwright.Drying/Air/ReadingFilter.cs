@@ -25,6 +25,7 @@ internal static class ReadingFilter
     {
         var boards = set.Boards;
         var shared = instruments.Of(reading.Kind);
+        reading = AtExpected(reading, boards.Average);
         var expected = new double[boards.Members];
         for (var m = 0; m < expected.Length; m++)
         {
@@ -51,6 +52,24 @@ internal static class ReadingFilter
         update.Move(climate.Departure, climate.Correct);
         update.Move(shared, (m, step) => shared[m] += step);
         Shift(boards, shifts);
+    }
+
+    // The errors of a reading, worked out at what was read, at the moisture expected of the boards.
+    private static StackReading AtExpected(StackReading reading, ReadOnlySpan<double> averages)
+    {
+        var model = ReadingErrorModel.Of(reading.Kind);
+        var read = model.ErrorAt(reading.Mean.Percent);
+        if (read <= 0.0)
+            return reading;
+
+        var sum = 0.0;
+        foreach (var average in averages)
+        {
+            sum += average;
+        }
+
+        var ratio = model.ErrorAt(100.0 * sum / averages.Length) / read;
+        return reading with { ErrorPercent = ratio * reading.ErrorPercent, SharedErrorPercent = ratio * reading.SharedErrorPercent };
     }
 
     /// <summary>Moves every board's mean by its shift, most in the core, not at the surface, which the air holds.</summary>

@@ -27,7 +27,7 @@ internal sealed class StackClimate
         chance = new RandomSequence(seed, 7);
         if (members > 1)
         {
-            Scatter.Normal(members, seed, 6).CopyTo(departure, 0);
+            Scatter.Apart(members, seed, 6, 1, 2, 3).CopyTo(departure, 0);
             for (var m = 0; m < members; m++)
             {
                 departure[m] *= Spread;

@@ -32,10 +32,10 @@ internal sealed class BoardSet
         specificGravity = species.BasicSpecificGravity;
         thicknessFactor = Math.Pow(thickness.Inches, CoefficientThicknessPower);
         Boards = new BoardEnsemble(members, cells, BoardPhysics.Law) { Passes = passes };
-        this.coefficientM2PerS = Scattered(coefficientM2PerS * thicknessFactor, coefficientSpread, members, seed, 1);
-        halfThicknessM = Scattered(0.5 * thickness.Metres, ThicknessSpread, members, seed, 2);
+        this.coefficientM2PerS = Scattered(coefficientM2PerS * thicknessFactor, coefficientSpread, Scatter.Apart(members, seed, 1));
+        halfThicknessM = Scattered(0.5 * thickness.Metres, ThicknessSpread, Scatter.Apart(members, seed, 2, 1));
         var spread = from.Fraction > DiffusionLaw.FiberSaturationFraction ? GreenSpread : DrySpread;
-        start = Scattered(from.Fraction, spread, members, seed, 3);
+        start = Scattered(from.Fraction, spread, Scatter.Apart(members, seed, 3, 1, 2));
         Begin(GreenWood.Moisture(species).Fraction, from.Fraction);
     }
 
@@ -149,14 +149,13 @@ internal sealed class BoardSet
         Boards.Refresh();
     }
 
-    private static double[] Scattered(double median, double spread, int members, ulong seed, ulong branch)
+    private static double[] Scattered(double median, double spread, double[] normal)
     {
-        var values = members == 1 ? [0.0] : Scatter.Normal(members, seed, branch);
-        for (var m = 0; m < members; m++)
+        for (var m = 0; m < normal.Length; m++)
         {
-            values[m] = median * Math.Exp(spread * values[m]);
+            normal[m] = median * Math.Exp(spread * normal[m]);
         }
 
-        return values;
+        return normal;
     }
 }

@@ -24,6 +24,41 @@ internal static class Scatter
         return values;
     }
 
+    /// <summary>Standard normal deviates without correlation with those of the other branches: what chance makes them share would be taken by a reading for knowledge.</summary>
+    /// <param name="members">Members of the ensemble.</param>
+    /// <param name="seed">Of the forecast.</param>
+    /// <param name="branch">One of them.</param>
+    /// <param name="before">Branches it has to be free of, themselves free of each other in this order.</param>
+    public static double[] Apart(int members, ulong seed, ulong branch, params ReadOnlySpan<ulong> before)
+    {
+        var values = Normal(members, seed, branch);
+        for (var i = 0; i < before.Length; i++)
+        {
+            var other = Apart(members, seed, before[i], before[..i]);
+            var (with, own) = (0.0, 0.0);
+            for (var m = 0; m < members; m++)
+            {
+                with += values[m] * other[m];
+                own += other[m] * other[m];
+            }
+
+            for (var m = 0; m < members && own > 0.0; m++)
+            {
+                values[m] -= with / own * other[m];
+            }
+        }
+
+        return Whole(values);
+    }
+
+    /// <summary>Stretched to a standard deviation of 1: the middles of few slices of a distribution spread less than the distribution.</summary>
+    public static double[] Whole(double[] normal)
+    {
+        ArgumentNullException.ThrowIfNull(normal);
+        var deviation = Math.Sqrt(normal.Average(one => one * one));
+        return deviation > 0.0 ? [.. normal.Select(one => one / deviation)] : normal;
+    }
+
     /// <summary>Value of a rank in sorted values, the nearest member: 0 the lowest, 1 the highest.</summary>
     public static double Ranked(ReadOnlySpan<double> sorted, double rank) => sorted[RankIndex(sorted.Length, rank)];
 

@@ -95,8 +95,20 @@ public class AirDryingTests
         var reading = StackReading.Of(May, [.. new[] { 20.0, 22.0, 24.0, 26.0 }.Select(MoistureContent.FromPercent)]);
 
         Assert.Equal(23.0, reading.Mean.Percent, 1e-9);
-        Assert.Equal(Math.Sqrt(20.0 / 3.0 / 4.0 + 1.0), reading.TotalErrorPercent, 1e-9);
-        Assert.Equal(Math.Sqrt(0.7), reading.SharedErrorPercent, 1e-9);
+        Assert.Equal(Math.Sqrt(20.0 / 3.0 / 4.0 + 1.15 * 1.15), reading.TotalErrorPercent, 1e-9);
+        Assert.Equal(Math.Sqrt(0.7) * 1.15, reading.SharedErrorPercent, 1e-9);
+    }
+
+    [Fact]
+    public void Doubtful_reading_is_believed_as_much_when_it_is_too_low_as_when_it_is_too_high()
+    {
+        var day = May.AddDays(10);
+        var free = Forecast("sugar maple", 68.0, 20.0, May).Curve.Single(one => one.Date == day.AddDays(1)).P50.Percent;
+        double Moved(double by) => Forecast("sugar maple", 68.0, 20.0, May, readings: [ReadingErrorModel.Of(ReadingKind.Estimate).Reading(day, MoistureContent.FromPercent(free + by))])
+            .Curve.Single(one => one.Date == day.AddDays(1)).P50.Percent - free;
+
+        // An eye is wrong in proportion to the moisture there is, not to what it says.
+        Assert.Equal(Moved(15.0), -Moved(-15.0), 1.0);
     }
 
     [Fact]

@@ -4,7 +4,7 @@ namespace Boardwright.Drying.Tests.Air;
 
 public class ForecastVerificationTests
 {
-    private static readonly Lazy<IReadOnlyList<SyntheticScore>> Scores = new(() => new SyntheticYard(Maple, ReadingKind.PinMeter, 64, [12, 24, 36], 50, 2026).Scores());
+    private static readonly Lazy<IReadOnlyList<SyntheticScore>> Scores = new(() => new SyntheticYard(Maple, ReadingKind.PinMeter, 192, [12, 24, 36], 50, 2026).Scores());
 
     private static AirDryingInput Maple => new()
     {

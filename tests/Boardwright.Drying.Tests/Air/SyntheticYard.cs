@@ -16,6 +16,7 @@ internal sealed record SyntheticScore(
     int Readings, double MoistureInBand, double ReadyInBand, double MoistureCrps, double ReadyCrps, double? StraightLineDays, double RuleDays);
 
 /// <summary>A yard of stacks whose truth is known to us and hidden from the forecast: other chance, other weather, instruments with errors of their own.</summary>
+/// <remarks>Each stack is forecast with a seed of its own, as the yard does by its tag.</remarks>
 internal sealed class SyntheticYard
 {
     private const int HorizonDays = 400;
@@ -75,7 +76,7 @@ internal sealed class SyntheticYard
         var knownDay = count == 0 ? 0 : readingDays[count - 1];
         var series = ((Outcome<WeatherSeries>.Done)WeatherSeries.From("weather", Enumerable.Range(0, HorizonDays).Select(day =>
             day <= knownDay ? weather[day][i] : stack.Weather.On(stack.Start.AddDays(day))!.Value))).Value;
-        var run = new AirDryingRun(stack with { Weather = series, WeatherKnownThrough = stack.Start.AddDays(knownDay), Readings = readings }, stack.Members, AirDrying.Scenarios);
+        var run = new AirDryingRun(stack with { Seed = (ulong)(1 + i), Weather = series, WeatherKnownThrough = stack.Start.AddDays(knownDay), Readings = readings }, stack.Members, AirDrying.Scenarios);
         double[] then = [];
         for (var day = 0; day < HorizonDays && (day <= verifiedOn || run.ReadyDays.IndexOf(double.PositiveInfinity) >= 0); day++)
         {

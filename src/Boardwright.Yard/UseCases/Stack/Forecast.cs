@@ -124,8 +124,12 @@ public sealed record StackForecast
             Moves = moves,
             WeatherKnownThrough = YardWeather.ObservedThrough(state),
             HorizonDays = Math.Clamp(weather.Last.DayNumber - stack.SawnOn.DayNumber, 1, DaysMax),
+            Seed = SeedOf(stack.Tag),
         };
     }
+
+    // Chance of its own for each stack: with one for all, the luck of a few seasons and boards would lean every band of the yard to the same side.
+    private static ulong SeedOf(string tag) => tag.Aggregate(14695981039346656037UL, (hash, letter) => (hash ^ letter) * 1099511628211UL);
 
     /// <summary>The question of a stack as far as its readings go, for what they show of its rate; null where it cannot be asked.</summary>
     internal static AirDryingInput? AsRead(YardState state, Stack stack, IReadOnlyList<StackReading> readings)
