@@ -48,6 +48,17 @@ public static class RateHistory
         return For(DryingCoefficients.For(species).KilnSpread, species.CommonName, kiln, found);
     }
 
+    /// <summary>The rate a vacuum charge is begun with.</summary>
+    /// <param name="usual">Spread of its forecast: <see cref="Vacuum.CondensateFilter.UsualRate"/>.</param>
+    /// <param name="species">The wood.</param>
+    /// <param name="kiln">The kiln.</param>
+    /// <param name="found">What earlier vacuum charges showed.</param>
+    public static DryingRate InVacuum(double usual, Species species, string kiln, IReadOnlyList<RateFound> found)
+    {
+        ArgumentNullException.ThrowIfNull(species);
+        return For(usual, species.CommonName, kiln, found);
+    }
+
     /// <summary>True when the readings narrowed the rate: only such a stack teaches.</summary>
     /// <param name="usual">Spread of the printed rate of its wood.</param>
     /// <param name="found">What it showed.</param>

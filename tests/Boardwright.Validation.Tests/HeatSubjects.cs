@@ -20,7 +20,8 @@ internal static class HeatSubjects
     [
         new("boiling", "Boiling point of water and its pressure", "vacuum-drying", "vacuum-drying", ["if97_pressure", "if97_temperature", "boiling_point", "boiling_pressure", "water_boiling_point"], true, OfVacuum),
         new("vacuum", "Vacuum and radio-frequency drying", "vacuum-drying", "vacuum-drying",
-            ["vacuum_emc_pure_vapour", "free_water_boils", "vapour_flow_capacity", "rf_power_density", "rf_line_energy", "water_removed", "mc_from_condensate", "vacuum_days"], false, OfVacuum),
+            ["vacuum_emc_pure_vapour", "free_water_boils", "vapour_flow_capacity", "rf_power_density", "rf_line_energy", "water_removed", "mc_from_condensate"], false, OfVacuum),
+        new("vacuum-times", "Vacuum drying times", "vacuum-drying", "vacuum-drying", ["vacuum_days"], false, OfVacuum),
         new("treatment", "Heat treatment: time to a core temperature", "heat-treatment", "treatment", [], true, OfTreatment),
         new("kiln-heat", "Heat of a kiln and of evaporation", "kiln-heat", "heat-kiln", [], true, OfKilnHeat),
         new("kiln-cooling", "A kiln that stands still", "kiln-cooling", "kiln-cooling", [], false, OfCooling),
@@ -46,8 +47,20 @@ internal static class HeatSubjects
             RadioFrequency.Usual)).Water.Kilograms,
         "mc_from_condensate" => Given.Done(Condensate.MoistureOf(
             row.Moisture("mc_initial_pct"), Mass.FromKilograms(row["caught_kg"]), Share.FromFraction(row["share"]), Mass.FromKilograms(row["oven_dry_kg"]))).Percent,
+        "vacuum_days" => VacuumDays(row),
         _ => row.Unknown(),
     };
+
+    // Power in the wood for a cubic metre, or at the platen for a thousand feet.
+    private static double VacuumDays(PublishedRow row)
+    {
+        var volume = Volume.FromCubicMetres(1000.0 * BoardFeet.CubicMetresNominal);
+        var platen = row.Has("kw_per_mbf") ? row["kw_per_mbf"] : row["kw_per_m3"] * volume.CubicMetres / RadioFrequency.Usual.Applicator.Fraction;
+        return Given.Done(VacuumDrying.Forecast(
+            new(Given.Species(row.Text("species")), Length.FromInches(row["thickness_in"]), Length.FromFeet(row["length_ft"]), row.Moisture("from_pct"), row.Moisture("to_pct"), volume,
+                Pressure.FromMillibars(row["pressure_mbar"]), Power.FromKilowatts(platen)),
+            RadioFrequency.Usual)).HoursP50 / 24.0;
+    }
 
     private static Pressure Chamber(PublishedRow row) => Pressure.FromPascals(row.Has("abs_pressure_kPa") ? row["abs_pressure_kPa"] * 1000.0 : row["abs_pressure_mmHg"] * 133.322387415);
 

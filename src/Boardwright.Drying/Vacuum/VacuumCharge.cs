@@ -24,5 +24,11 @@ public sealed record VacuumCharge(
     /// <summary>Hottest oak and other close wood may get while it holds free water.</summary>
     public Temperature HottestGreenOak { get; init; } = Temperature.FromCelsius(45.0);
 
+    /// <summary>The operator raises the electrode voltage as the wood dries and takes less at the same voltage; else it stays as it was set at the start.</summary>
+    public bool VoltageRaised { get; init; }
+
+    /// <summary>Most power in a cubic metre of wood, kW: a generator strong for its load is turned down to it, against checks inside. 3 in oak, 5 in the rest (common practice).</summary>
+    public double MostKilowattsPerCubicMetre => Species.CommonName.EndsWith("oak", StringComparison.Ordinal) ? 3.0 : 5.0;
+
     internal bool IsOakOrClose => Species.VacuumClass == "nearly-impermeable" || Species.CommonName.EndsWith("oak", StringComparison.Ordinal);
 }

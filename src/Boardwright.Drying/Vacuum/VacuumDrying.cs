@@ -5,16 +5,18 @@ namespace Boardwright.Drying.Vacuum;
 
 /// <summary>Time, energy and water of a radio-frequency vacuum charge.</summary>
 /// <remarks>
-/// <para>At each moisture content the rate is the smaller of two: what the generator can evaporate (latent heat and heat of sorption), and
+/// <para>At each moisture content the rate is the smaller of two: what the generator can evaporate (latent heat and heat of sorption), at constant voltage less and less as the loss factor
+/// of the drying wood falls, and
 /// what the wood lets out: steam along the grain to both ends, driven by vapour pressure at the wood's hottest, which falls with
 /// the sorption equation below fibre saturation, plus slow diffusion across the board. So wood is never dried below the
 /// equilibrium of its own temperature.</para>
 /// <para>Diffusion: od (M − Me) pi² D/L², D = 1.2e-10 m²/s at 25 °C with 35 kJ/mol, rough values from memory.</para>
-/// <para>Band: permeability by its class's spread, power by ten percent, diffusion by a factor 1.4, one at a time, added in quadrature.</para>
+/// <para>Band: permeability by its class's spread, power by ten percent, the fall of the loss factor by a fifth, diffusion by a factor 1.4, one at a time, added in quadrature.</para>
 /// <para>Validity: one species, level full platen, chamber free of air. A first estimate: the kiln's own charges calibrate it.</para>
 /// </remarks>
 /// <source id="chen-1997" locator="pressure drives, not moisture gradient"/>
 /// <source id="siau-1984" locator="longitudinal permeability"/>
+/// <source id="avramidis-liu-1994" locator="constant voltage"/>
 /// <method page="docs/methods/vacuum-drying.md"/>
 public static class VacuumDrying
 {
@@ -22,6 +24,7 @@ public static class VacuumDrying
     private const double TenPercentQuantile = 1.2815515655446004;
     private const double DiffusionAt25Celsius = 1.2e-10;
     private const double DiffusionJoulesPerMole = 35_000.0;
+    private const double PastTargetPercent = 4.0;
     private const double PumpKilowattHoursPerKilogram = 0.12;
     private static readonly MoistureContent FiberSaturation = MoistureContent.FromPercent(30.0);
 
@@ -52,18 +55,36 @@ public static class VacuumDrying
         var ovenDry = charge.Volume.CubicMetres * 1000.0 * charge.Species.BasicSpecificGravity;
         var water = ovenDry * (charge.From.Fraction - charge.To.Fraction);
         var wood = VacuumClass.Of(charge.Species);
-        var power = generator.InWoodKilowatts(charge.Platen);
-        var likely = Run(charge, wood.PermeabilitySquareMetres, power, 1.0);
+        var power = Kilowatts(charge, generator);
+        var usual = new Pace(wood.PermeabilitySquareMetres, power, 1.0, charge.VoltageRaised ? 0.0 : RadioFrequency.LossPerPercent);
+        var likely = Run(charge, usual);
         var spread = Math.Pow(10.0, TenPercentQuantile * wood.DecadesOfSpread);
-        double Hours(double permeability, double powerFactor, double diffusion) =>
-            Run(charge, wood.PermeabilitySquareMetres * permeability, power * powerFactor, diffusion).Hours;
-        var quick = Off(likely.Hours, Hours(spread, 1.0, 1.0), Hours(1.0, 1.1, 1.0), Hours(1.0, 1.0, 1.4));
-        var slow = Off(likely.Hours, Hours(1.0 / spread, 1.0, 1.0), Hours(1.0, 0.9, 1.0), Hours(1.0, 1.0, 1.0 / 1.4));
+        double Hours(Pace pace) => Run(charge, pace).Hours;
+        var quick = Off(
+            likely.Hours, Hours(usual with { Permeability = usual.Permeability * spread }), Hours(usual with { Kilowatts = 1.1 * power }), Hours(usual with { LossPerPercent = 0.8 * usual.LossPerPercent }),
+            Hours(usual with { Diffusion = 1.4 }));
+        var slow = Off(
+            likely.Hours, Hours(usual with { Permeability = usual.Permeability / spread }), Hours(usual with { Kilowatts = 0.9 * power }), Hours(usual with { LossPerPercent = 1.2 * usual.LossPerPercent }),
+            Hours(usual with { Diffusion = 1.0 / 1.4 }));
         return new VacuumForecast(
             boiling, Mass.FromKilograms(water), likely.Hours * Math.Exp(-quick), likely.Hours, likely.Hours * Math.Exp(slow), likely.Limit,
             likely.InWoodKilowattHours, generator.MainsKilowattHours(likely.InWoodKilowattHours), PumpKilowattHoursPerKilogram * water,
             Mass.FromKilograms(water * Condensate.UsualCaught.Fraction), lowest);
     }
+
+    /// <summary>The likely course, on past the target as far as the chamber dries: hours from the start and moisture content as a fraction.</summary>
+    /// <param name="charge">A charge that has a forecast.</param>
+    /// <param name="generator">Its generator.</param>
+    internal static IReadOnlyList<(double Hours, double Moisture)> Course(VacuumCharge charge, RadioFrequency generator)
+    {
+        var lowest = VacuumEmc.At(charge.HottestWood, charge.Chamber)!.Value.Percent;
+        var end = MoistureContent.FromPercent(Math.Max(lowest + 0.15 * (charge.To.Percent - lowest), charge.To.Percent - PastTargetPercent));
+        var pace = new Pace(VacuumClass.Of(charge.Species).PermeabilitySquareMetres, Kilowatts(charge, generator), 1.0, charge.VoltageRaised ? 0.0 : RadioFrequency.LossPerPercent);
+        return Run(charge with { To = end }, pace).Course;
+    }
+
+    private static double Kilowatts(VacuumCharge charge, RadioFrequency generator) =>
+        Math.Min(generator.InWoodKilowatts(charge.Platen), charge.MostKilowattsPerCubicMetre * charge.Volume.CubicMetres);
 
     private static Refusal? Fault(VacuumCharge charge)
     {
@@ -98,30 +119,33 @@ public static class VacuumDrying
         return Math.Sqrt(sum);
     }
 
-    private static (double Hours, double InWoodKilowattHours, VacuumLimit Limit) Run(VacuumCharge charge, double permeability, double kilowatts, double diffusionFactor)
+    private static Ran Run(VacuumCharge charge, Pace pace)
     {
         var density = 1000.0 * charge.Species.BasicSpecificGravity;
         var boiling = BoilingPoint.At(charge.Chamber);
         var rise = Math.Max(0.0, boiling.Celsius - charge.Start.Celsius);
         var perKilogram = WoodHeat.SpecificHeat(Temperature.FromCelsius((boiling.Celsius + charge.Start.Celsius) / 2.0), MoistureContent.OvenDry) / 1000.0 + 4.18 * charge.From.Fraction;
         var energy = density * charge.Volume.CubicMetres * perKilogram * rise / 3600.0;
-        var hours = energy / kilowatts;
+        var hours = energy / pace.Kilowatts;
         var held = 0.0;
         var step = (charge.From.Fraction - charge.To.Fraction) / Steps;
+        var course = new List<(double, double)> { (hours, charge.From.Fraction) };
         for (var index = 0; index < Steps; index++)
         {
             var moisture = MoistureContent.FromFraction(charge.From.Fraction - (index + 0.5) * step);
             var hottest = moisture > FiberSaturation && charge.IsOakOrClose ? charge.HottestGreenOak : charge.HottestWood;
             var heat = MoistAir.LatentHeatKilojoulesPerKilogram(boiling.Celsius) + HeatOfSorption.KilojoulesPerKilogram(boiling, moisture, FiberSaturation);
+            var kilowatts = pace.Kilowatts * RadioFrequency.ShareAtVoltage(charge.From, moisture, pace.LossPerPercent);
             var byPower = kilowatts / charge.Volume.CubicMetres * 3600.0 / heat;
-            var byWood = Leaving(charge, moisture, hottest, permeability, diffusionFactor);
+            var byWood = Leaving(charge, moisture, hottest, pace.Permeability, pace.Diffusion);
             var water = density * step;
             hours += water / Math.Min(byPower, byWood);
-            held += byWood < byPower ? water / byWood : -water / byPower;
+            held += (byWood < byPower ? 1.0 : -1.0) * water / Math.Min(byPower, byWood);
             energy += water * charge.Volume.CubicMetres * heat / 3600.0;
+            course.Add((hours, charge.From.Fraction - (index + 1) * step));
         }
 
-        return (hours, energy, held > 0.0 ? VacuumLimit.Permeability : VacuumLimit.Power);
+        return new(hours, energy, held > 0.0 ? VacuumLimit.Permeability : VacuumLimit.Power, course);
     }
 
     // What the wood lets out at its hottest, kg/(m3 h).
@@ -135,4 +159,8 @@ public static class VacuumDrying
         var perHour = Math.PI * Math.PI * diffusivity / (charge.Thickness.Metres * charge.Thickness.Metres) * 3600.0;
         return flow + 1000.0 * charge.Species.BasicSpecificGravity * Math.Max(0.0, moisture.Fraction - lowest) * perHour;
     }
+
+    private sealed record Pace(double Permeability, double Kilowatts, double Diffusion, double LossPerPercent);
+
+    private sealed record Ran(double Hours, double InWoodKilowattHours, VacuumLimit Limit, IReadOnlyList<(double Hours, double Moisture)> Course);
 }

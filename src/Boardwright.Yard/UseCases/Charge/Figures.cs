@@ -165,7 +165,7 @@ internal static class ChargeFigures
             yield break;
 
         var forecast = vacuum.Forecast;
-        var (early, likely, late) = (charge.LoadedAt.AddHours(forecast.HoursP10).Day(), charge.LoadedAt.AddHours(forecast.HoursP50).Day(), charge.LoadedAt.AddHours(forecast.HoursP90).Day());
+        var (early, likely, late) = (charge.LoadedAt.AddHours(vacuum.Hours.Early).Day(), charge.LoadedAt.AddHours(vacuum.Hours.Likely).Day(), charge.LoadedAt.AddHours(vacuum.Hours.Late).Day());
         yield return new("Dry", DayWords.Of(likely, state.Today), "", $"{vacuum.Slowest.Tag} at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(early, late, state.Today)}, 8 times in 10")
         {
             Method = "vacuum-drying",
@@ -176,16 +176,19 @@ internal static class ChargeFigures
                 ("pressure", string.Create(CultureInfo.InvariantCulture, $"{vacuum.Chamber.Pascals / 100.0:0} mbar")),
                 ("water boils at", Both(forecast.Boiling)),
                 ("what sets the pace", forecast.Limit is Drying.Vacuum.VacuumLimit.Power ? "power" : "the wood’s permeability"),
-                ("hours, early to late", $"{Number(forecast.HoursP10, "0")}, {Number(forecast.HoursP50, "0")}, {Number(forecast.HoursP90, "0")}"),
+                ("hours, early to late", $"{Number(vacuum.Hours.Early, "0")}, {Number(vacuum.Hours.Likely, "0")}, {Number(vacuum.Hours.Late, "0")}"),
+                ("by wood and kiln alone", $"{Number(forecast.HoursP10, "0")}, {Number(forecast.HoursP50, "0")}, {Number(forecast.HoursP90, "0")}"),
+                ("its own rate", vacuum.Standing is { } rated && vacuum.CaughtL is not null ? $"{Number(rated.Rate.Factor, "0.00")} times that, by its condensate" : "not learned: no condensate read"),
+                ("begun with", vacuum.Begun is { } begun ? $"{Number(begun.Rate.Factor, "0.00")} times, as {begun.From.Count} earlier {(begun.From.Count == 1 ? "charge" : "charges")} taught" : "its wood and the kiln"),
             ],
         };
-        if (vacuum.ByCondensate is { } now)
+        if (vacuum is { ByCondensate: { } now, Standing: { } standing })
         {
-            yield return new("By condensate", Number(now.Percent, "0.0"), "%", $"{Number(vacuum.CaughtL!.Value, "0.#")} L caught from {Percent(vacuum.From)}; never stop on condensate alone")
+            yield return new("By condensate", Number(now.Percent, "0.0"), "%", $"{Number(standing.Low.Percent, "0.0")} to {Number(standing.High.Percent, "0.0")}, 8 times in 10, when {Number(vacuum.CaughtL!.Value, "0.#")} L were caught from {Percent(vacuum.From)}; never stop on condensate alone")
             {
                 Method = "vacuum-drying",
-                Source = "water caught over oven-dry wood; 95 % of it taken to be caught (C)",
-                Inputs = [("water caught", Number(vacuum.CaughtL!.Value, "0.#") + " L"), ("of", Number(forecast.Condensate.Kilograms, "0") + " L in all")],
+                Source = "balance of the water caught with leak, hold-up and the error of the start (C)",
+                Inputs = [("water caught", Number(vacuum.CaughtL!.Value, "0.#") + " L"), ("of", Number(forecast.Condensate.Kilograms, "0") + " L in all"), ("share caught", Number(standing.Caught.Percent, "0") + " %")],
             };
         }
     }

@@ -55,7 +55,7 @@ public sealed record ChargeList(IReadOnlyList<KilnView> Kilns, IReadOnlyList<Cha
         var vacuum = (ChargeVacuum.Of(state, charge) as Outcome<ChargeVacuum>.Done)?.Value;
         var end = run?.DryAt(f => f.HoursP50) is { } likely
             ? $"dry about {DayWords.Of(likely.Day(), state.Today)}, {DayWords.Band(run.DryAt(f => f.HoursP10)?.Day(), run.DryAt(f => f.HoursP90)?.Day(), state.Today)}"
-            : vacuum is not null ? $"dry about {DayWords.Of(charge.LoadedAt.AddHours(vacuum.Forecast.HoursP50).Day(), state.Today)}"
+            : vacuum is not null ? $"dry about {DayWords.Of(charge.LoadedAt.AddHours(vacuum.Hours.Likely).Day(), state.Today)}"
             : charge.ExpectedOutOn is { } expected ? $"out about {DayWords.Of(expected, state.Today)} by the plan" : "no end in sight";
         var wet = charge.Wettest is { } wettest ? $"wettest {wettest.Moisture.Percent.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)} %, " : "";
         return $"Since {DayWords.Of(charge.LoadedAt.Day(), state.Today)}; {wet}{end}.";

@@ -1,3 +1,4 @@
+using Boardwright.Drying;
 using Boardwright.Drying.Vacuum;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book;
@@ -7,19 +8,36 @@ using Boardwright.Yard.Book.State;
 namespace Boardwright.Yard.UseCases;
 
 /// <summary>A charge under vacuum: when it is done, and what its condensate says.</summary>
-/// <param name="Forecast">Of the stack that takes longest, with the power shared by all.</param>
+/// <param name="Forecast">Of the stack that takes longest, with the power shared by all, as nothing but its wood and the kiln tell.</param>
 /// <param name="Slowest">That stack.</param>
 /// <param name="From">Moisture it went in with.</param>
 /// <param name="Chamber">Pressure taken.</param>
-/// <param name="ByCondensate">Mean moisture by the water caught; null where none was read.</param>
-/// <param name="CaughtL">Water caught so far, litres.</param>
-public sealed record ChargeVacuum(VacuumForecast Forecast, Stack Slowest, MoistureContent From, Pressure Chamber, MoistureContent? ByCondensate, double? CaughtL)
+/// <param name="Standing">Where it stands and when it is dry, by its condensate and what earlier charges taught; null without either.</param>
+/// <param name="CaughtL">Water caught so far, litres; null where none was read.</param>
+/// <param name="Begun">What earlier vacuum charges taught of its rate, and which; null for none.</param>
+/// <param name="Stood">Hours it did not dry so far, to be put on top of those it takes.</param>
+public sealed record ChargeVacuum(
+    VacuumForecast Forecast, Stack Slowest, MoistureContent From, Pressure Chamber, VacuumStanding? Standing, double? CaughtL, (DryingRate Rate, IReadOnlyList<RateFound> From)? Begun, Elapsed Stood)
 {
     // The middle of the pressures the kiln's card names.
     private static readonly Pressure UsualChamber = Pressure.FromPascals(7500.0);
     private static readonly Length UsualLength = Length.FromFeet(8.0);
 
-    public static Outcome<ChargeVacuum> Of(YardState state, Charge charge)
+    // Points are how far off a reading is nine times in ten; the balance takes a standard error.
+    private const double StandardErrorsInBand = 1.645;
+
+    /// <summary>Mean moisture when the condensate was last read; null where it was not.</summary>
+    public MoistureContent? ByCondensate => CaughtL is null ? null : Standing?.Likely;
+
+    /// <summary>Hours from the start until it is dry, those it stood included: early, likely, late.</summary>
+    public (double Early, double Likely, double Late) Hours => Standing is { } standing
+        ? (standing.HoursP10 + Stood.Hours, standing.HoursP50 + Stood.Hours, standing.HoursP90 + Stood.Hours)
+        : (Forecast.HoursP10 + Stood.Hours, Forecast.HoursP50 + Stood.Hours, Forecast.HoursP90 + Stood.Hours);
+
+    public static Outcome<ChargeVacuum> Of(YardState state, Charge charge) => Of(state, charge, true);
+
+    /// <summary>As <see cref="Of(YardState, Charge)"/>, or as it would be if no charge had taught it.</summary>
+    internal static Outcome<ChargeVacuum> Of(YardState state, Charge charge, bool taught)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(charge);
@@ -29,36 +47,36 @@ public sealed record ChargeVacuum(VacuumForecast Forecast, Stack Slowest, Moistu
 
         var chamber = charge.Gauges.LastOrDefault(gauge => gauge.Pressure is not null)?.Pressure ?? UsualChamber;
         var volume = Volume.FromCubicMetres(charge.FootageIn.NominalVolume.CubicMetres);
-        ChargeVacuum? slowest = null;
+        var loads = new List<(Stack Stack, VacuumLoad Load, VacuumForecast Forecast)>();
         foreach (var stack in charge.Stacks.Select(tag => state.Stacks[tag]))
         {
-            if (stack.Readings.LastOrDefault(reading => reading.Mean is not null && reading.At <= charge.LoadedAt.AddHours(12)) is not { Mean: { } from })
+            if (stack.Readings.LastOrDefault(reading => reading.Mean is not null && reading.At <= charge.LoadedAt.AddHours(12)) is not { Mean: { } from } read)
                 return new Outcome<ChargeVacuum>.NoAnswer($"{stack.Tag} was not read before it went in.");
-            var outcome = VacuumDrying.Forecast(
-                new VacuumCharge(stack.Species, stack.SawnThickness ?? stack.Thickness.Length, stack.LongestPiece ?? UsualLength, from, charge.Target, volume, chamber, Power.FromKilowatts(kiln.HeatKw))
-                {
-                    HottestWood = Temperature.FromCelsius(Math.Min(kiln.DryBulbMaxC, 60.0)),
-                },
-                RadioFrequency.Usual);
+            var asked = new VacuumCharge(stack.Species, stack.SawnThickness ?? stack.Thickness.Length, stack.LongestPiece ?? UsualLength, from, charge.Target, volume, chamber, Power.FromKilowatts(kiln.HeatKw))
+            {
+                HottestWood = Temperature.FromCelsius(Math.Min(kiln.DryBulbMaxC, 60.0)),
+            };
+            var outcome = VacuumDrying.Forecast(asked, RadioFrequency.Usual);
             if (outcome is not Outcome<VacuumForecast>.Done(var forecast))
-                return outcome.Then<ChargeVacuum>(_ => slowest!);
-            if (slowest is null || forecast.HoursP50 > slowest.Forecast.HoursP50)
-                slowest = new(forecast, stack, from, chamber, null, null);
+                return outcome.Then<ChargeVacuum>(_ => throw new InvalidOperationException("a forecast that is not done has no value"));
+            var ovenDry = Mass.FromKilograms(volume.CubicMetres / charge.Stacks.Count * 1000.0 * stack.Species.BasicSpecificGravity);
+            loads.Add((stack, new VacuumLoad(asked, ovenDry, ReadingError.Points(read, from.Percent) / StandardErrorsInBand), forecast));
         }
 
-        return WithCondensate(state, charge, slowest!);
+        var slowest = loads.MaxBy(load => load.Forecast.HoursP50);
+        var begun = taught ? LearnedKilnRates.BeforeVacuum(state, charge, slowest.Stack.Species, slowest.Forecast) : null;
+        return Stands(charge, [.. loads.Select(load => load.Load)], slowest, begun);
     }
 
-    private static ChargeVacuum WithCondensate(YardState state, Charge charge, ChargeVacuum run)
+    private static ChargeVacuum Stands(Charge charge, IReadOnlyList<VacuumLoad> loads, (Stack Stack, VacuumLoad Load, VacuumForecast Forecast) slowest, (DryingRate Rate, IReadOnlyList<RateFound> From)? begun)
     {
-        if (charge.Gauges.LastOrDefault(gauge => gauge.CondensateL is not null)?.CondensateL is not { } litres)
-            return run;
-
-        var ovenDry = Mass.FromKilograms(charge.Stacks.Sum(tag => charge.FootageIn.NominalVolume.CubicMetres / charge.Stacks.Count * 1000.0 * state.Stacks[tag].Species.BasicSpecificGravity));
-        return run with
-        {
-            CaughtL = litres,
-            ByCondensate = Condensate.MoistureOf(run.From, Mass.FromKilograms(litres), Condensate.UsualCaught, ovenDry) is Outcome<MoistureContent>.Done(var now) ? now : null,
-        };
+        Elapsed Ran(DateTime at) => Elapsed.FromSeconds((at - charge.LoadedAt).TotalSeconds) - SampleRow.Stood(charge, charge.LoadedAt, at);
+        var read = charge.Gauges.Where(gauge => gauge.CondensateL is not null).ToList();
+        var last = read.Count > 0 ? read[^1].At : charge.LoadedAt;
+        IReadOnlyList<CaughtWater> caught = [.. read.Select(gauge => new CaughtWater(Ran(gauge.At), Mass.FromKilograms(gauge.CondensateL!.Value)))];
+        var standing = caught.Count > 0 || begun is not null
+            ? CondensateFilter.Of(loads, slowest.Load, slowest.Forecast, RadioFrequency.Usual, caught, Ran(last), begun?.Rate)
+            : null;
+        return new(slowest.Forecast, slowest.Stack, slowest.Load.Charge.From, slowest.Load.Charge.Chamber, standing, read.Count > 0 ? read[^1].CondensateL : null, begun, SampleRow.Stood(charge, charge.LoadedAt, last));
     }
 }

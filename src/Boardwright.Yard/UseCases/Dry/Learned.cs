@@ -68,16 +68,16 @@ public sealed record DryLearned(RateKind Kind, bool Used, DateOnly? Since, IRead
         ArgumentNullException.ThrowIfNull(state);
         var since = LearnedRates.Since(state, Setting(kind));
         var shown = kind == RateKind.Stacks
-            ? LearnedRates.Shown(state).Select(one => Teacher(one.Rate, one.Stack.SawnOn, one.Readings, since, SpreadOf(kind, one.Rate.Species))).ToList()
-            : LearnedKilnRates.Shown(state).Select(one => Teacher(one.Rate, one.Charge.LoadedAt.Day(), one.Readings, since, SpreadOf(kind, one.Rate.Species))).ToList();
-        IReadOnlyList<RateFound> counted = [.. shown.Where(one => one.Teacher is { Counts: true, Teaches: true }).Select(one => one.Rate)];
+            ? LearnedRates.Shown(state).Select(one => (Teacher: Teacher(one.Rate, one.Stack.SawnOn, one.Readings, since, DryingCoefficients.For(one.Stack.Species).AirSpread), one.Rate, Usual: DryingCoefficients.For(one.Stack.Species).AirSpread, Vacuum: false)).ToList()
+            : LearnedKilnRates.Shown(state).Select(one => (Teacher: Teacher(one.Rate, one.Charge.LoadedAt.Day(), one.Readings, since, one.Usual), one.Rate, one.Usual, Vacuum: LearnedKilnRates.Vacuum(state, one.Charge))).ToList();
+        var teaching = shown.Where(one => one.Teacher is { Counts: true, Teaches: true }).ToList();
         return new(
             kind,
             since is not null,
             since == DateOnly.MinValue ? null : since,
             [.. shown.Select(one => one.Teacher).OrderByDescending(one => one.On).ThenBy(one => one.Tag, StringComparer.Ordinal)],
-            [.. shown.Select(one => one.Teacher).Where(one => one is { Counts: true, Teaches: true }).GroupBy(one => (one.Species, one.Place)).OrderBy(group => group.Key.Species, StringComparer.Ordinal).ThenBy(group => group.Key.Place, StringComparer.Ordinal)
-                .Select(group => Begun(kind, group.Key, [.. group], counted))]);
+            [.. teaching.GroupBy(one => (one.Teacher.Species, one.Teacher.Place)).OrderBy(group => group.Key.Species, StringComparer.Ordinal).ThenBy(group => group.Key.Place, StringComparer.Ordinal)
+                .Select(group => Begun(group.Key, [.. group.Select(one => one.Teacher)], NextRate(kind, group.Key, group.First().Usual, group.First().Vacuum, [.. teaching.Where(one => one.Vacuum == group.First().Vacuum).Select(one => one.Rate)])))]);
     }
 
     /// <summary>Decides from which day on stacks or charges teach.</summary>
@@ -101,20 +101,23 @@ public sealed record DryLearned(RateKind Kind, bool Used, DateOnly? Since, IRead
 
     private static string Setting(RateKind kind) => kind == RateKind.Stacks ? LearnedRates.Setting : LearnedKilnRates.Setting;
 
-    private static double SpreadOf(RateKind kind, string species) => SpeciesOf(species) is var one && kind == RateKind.Stacks ? DryingCoefficients.For(one).AirSpread : DryingCoefficients.For(one).KilnSpread;
-
     private static Species SpeciesOf(string name) => SpeciesTable.All.First(species => species.CommonName == name);
 
-    private static (RateTeacher Teacher, RateFound Rate) Teacher(RateFound rate, DateOnly on, int readings, DateOnly? since, double usual)
+    private static RateTeacher Teacher(RateFound rate, DateOnly on, int readings, DateOnly? since, double usual)
     {
         var (low, high) = Band(rate.Found);
-        return (new(rate.Tag, rate.Species, rate.Place, on, readings, rate.Found.Factor, low, high, RateHistory.Teaches(usual, rate.Found), since is null || on >= since), rate);
+        return new(rate.Tag, rate.Species, rate.Place, on, readings, rate.Found.Factor, low, high, RateHistory.Teaches(usual, rate.Found), since is null || on >= since);
     }
 
-    private static RateBegun Begun(RateKind kind, (string Species, string Place) group, IReadOnlyList<RateTeacher> teachers, IReadOnlyList<RateFound> counted)
+    private static DryingRate NextRate(RateKind kind, (string Species, string Place) group, double usual, bool vacuum, IReadOnlyList<RateFound> teaching)
     {
         var species = SpeciesOf(group.Species);
-        var rate = kind == RateKind.Stacks ? RateHistory.InYard(species, group.Place, counted) : RateHistory.InKiln(species, group.Place, counted);
+        return kind == RateKind.Stacks ? RateHistory.InYard(species, group.Place, teaching)
+            : vacuum ? RateHistory.InVacuum(usual, species, group.Place, teaching) : RateHistory.InKiln(species, group.Place, teaching);
+    }
+
+    private static RateBegun Begun((string Species, string Place) group, IReadOnlyList<RateTeacher> teachers, DryingRate rate)
+    {
         var (low, high) = Band(rate);
         return new(group.Species, group.Place, rate.Factor, low, high, teachers.Count, teachers.Sum(one => one.Readings));
     }

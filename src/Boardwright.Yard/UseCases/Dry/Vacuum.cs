@@ -7,9 +7,6 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>Time, energy and water of a radio-frequency vacuum charge.</summary>
 public static class DryVacuum
 {
-    private const double OakKilowattsPerCubicMetre = 3.0;
-    private const double OtherKilowattsPerCubicMetre = 5.0;
-
     public static Command Command { get; } = Command.Of("dry", "vacuum", "Time, energy and water of a radio-frequency vacuum charge", Run) with
     {
         Options =
@@ -22,6 +19,7 @@ public static class DryVacuum
             Option.Required("pressure", "P", "absolute pressure in the chamber, such as 75mbar"),
             Option.Required("rf-power", "P", "radio-frequency power at the platen, such as 18kW"),
             Option.Required("volume", "V", "wood when green, such as 575bf"),
+            Option.Optional("voltage", "HOW", "of the electrodes: constant as set at the start, or raised as the wood dries (default constant)"),
         ],
         Examples =
         [
@@ -45,9 +43,10 @@ public static class DryVacuum
         var pressure = ask.Pressure("pressure");
         var power = ask.Power("rf-power");
         var volume = ask.Volume("volume");
+        var voltage = ask.Choice("voltage", "constant", "constant", "raised");
         if (ask.Refuses || species is null)
             return ask.Refused<Answer>();
-        var charge = new VacuumCharge(species, thickness, length, from, to, volume, pressure, power);
+        var charge = new VacuumCharge(species, thickness, length, from, to, volume, pressure, power) { VoltageRaised = voltage == "raised" };
         return VacuumDrying.Forecast(charge, RadioFrequency.Usual).Then<Answer>(forecast => new Answer(
             forecast.Boiling.Celsius, forecast.Water.Kilograms, forecast.HoursP10, forecast.HoursP50, forecast.HoursP90,
             forecast.Limit is VacuumLimit.Power ? "power" : "permeability", forecast.MainsKilowattHours, forecast.Condensate.Kilograms,
@@ -56,12 +55,12 @@ public static class DryVacuum
 
     private static string Advice(VacuumCharge charge, VacuumForecast forecast)
     {
-        var most = charge.Species.CommonName.EndsWith("oak", StringComparison.Ordinal) ? OakKilowattsPerCubicMetre : OtherKilowattsPerCubicMetre;
+        var most = charge.MostKilowattsPerCubicMetre;
         var density = RadioFrequency.Usual.InWoodKilowatts(charge.Platen) / charge.Volume.CubicMetres;
-        var power = density > most ? $"Full power would be {density:0.#} kW/m3 in the wood: keep it under {most:0}. " : "";
+        var power = density > most ? $"Full power would be {density:0.#} kW/m3 in the wood: it is reckoned turned down to {most:0}. " : "";
         var limit = forecast.Limit is VacuumLimit.Permeability && charge.Species.VacuumClass == "nearly-impermeable"
             ? "Long boards of this wood do not pass steam: only slow diffusion dries them here. Use another kiln, or short blanks. "
             : forecast.Limit is VacuumLimit.Permeability ? "The wood sets the pace: shorter pieces dry sooner, more power does not help. " : "";
-        return power + limit + "The vessel is a confined space, and radio frequency burns deep: interlocks, grounded electrodes, lock-out, no metal in the load.";
+        return power + limit + "Drying only: equalizing and conditioning come on top. The vessel is a confined space, and radio frequency burns deep: interlocks, grounded electrodes, lock-out, no metal in the load.";
     }
 }
