@@ -28,7 +28,7 @@ public sealed partial class ChainTests(ServedProgram served)
         await PressAsync(leaf, main.Locator("li", new() { HasText = "M-105" }).GetByRole(AriaRole.Link), "/logs/M-105");
         await Assertions.Expect(main).ToContainTextAsync("black cherry");
 
-        await PressAsync(leaf, main.GetByRole(AriaRole.Link, new() { Name = "R-39", Exact = true }), "/stacks/R-39");
+        await PressAsync(leaf, main.GetByRole(AriaRole.Link, new() { Name = "R-39", Exact = true }).First, "/stacks/R-39");
         await PressAsync(leaf, main.GetByRole(AriaRole.Link, new() { Name = "P-118", Exact = true }), "/tally/P-118");
         await PressAsync(leaf, main.GetByRole(AriaRole.Link, new() { NameRegex = HistoryPattern() }), "/history/P-118");
         await PressAsync(leaf, main.Locator("svg:visible a[href='/logs/M-105'] rect").First, "/logs/M-105");
