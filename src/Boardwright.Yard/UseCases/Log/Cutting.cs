@@ -10,7 +10,7 @@ using Boardwright.Yard.Book.State;
 namespace Boardwright.Yard.UseCases;
 
 /// <summary>How to open a log of the yard: its shape as measured, the house's green settings and kerf, prices by its own grade shares, thickness by plan and open orders.</summary>
-public sealed partial record LogCutting(LogShape Shape, SawingRules Rules, CuttingPlan Plan, IReadOnlyList<BoardPrice> Prices, IReadOnlyList<NominalThickness> Thicknesses, string Priced)
+public sealed record LogCutting(LogShape Shape, SawingRules Rules, CuttingPlan Plan, IReadOnlyList<BoardPrice> Prices, IReadOnlyList<NominalThickness> Thicknesses, string Priced)
 {
     /// <summary>What of the open order lines it fills; none where no line wants its wood.</summary>
     public IReadOnlyList<LineFill> Fills { get; init; } = [];
@@ -85,10 +85,8 @@ public sealed partial record LogCutting(LogShape Shape, SawingRules Rules, Cutti
         var swell = Math.Max(1.0, log.LargeEnd / log.ScalingDiameter);
         return LogShape.Measured(
             [new(default, log.SmallEndA, log.SmallEndB), new(log.ActualLength, log.SmallEndA * swell, log.SmallEndB * swell)],
-            Inches(SweepNoted().Match(log.Defect ?? "")), Inches(HeartNoted().Match(log.Defect ?? "")));
+            LogNoted.Sweep(log), LogNoted.HeartRot(log));
     }
-
-    private static Length Inches(Match noted) => noted.Success ? Length.FromInches(double.Parse(noted.Groups[1].Value, CultureInfo.InvariantCulture)) : default;
 
     /// <summary>What a board foot brings on average with the house's own share of grades for the diameter: full-size boards, and smaller ones that no rule grades FAS.</summary>
     private static IEnumerable<BoardPrice> PricesOf(YardState state, Log log, NominalThickness nominal)
@@ -129,10 +127,4 @@ public sealed partial record LogCutting(LogShape Shape, SawingRules Rules, Cutti
         var (fas, common, second, below) = GradeShares(state, log);
         return string.Create(CultureInfo.InvariantCulture, $"dry prices at the mill’s own share of grades for this size: FAS {fas:0.#%}, 1C {common:0.#%}, 2A {second:0.#%}, below {below:0.#%}");
     }
-
-    [GeneratedRegex(@"sweep (\d+(?:\.\d+)?) in", RegexOptions.CultureInvariant)]
-    private static partial Regex SweepNoted();
-
-    [GeneratedRegex(@"heart (?:rot|shake) (\d+(?:\.\d+)?) in", RegexOptions.CultureInvariant)]
-    private static partial Regex HeartNoted();
 }

@@ -25,6 +25,23 @@ public static class YardLog
         LogScale.Of(LogRule.Smalian, new MeasuredLog(log.ScalingDiameter, log.ActualLength) { LargeEnd = log.LargeEnd > log.ScalingDiameter ? log.LargeEnd : null })
             .Then(scaled => LogWeight.OfWood(log.Species, scaled.Volume));
 
+    /// <summary>The log by every rule, less what the intake noted, with the overrun of what logs of its wood give here.</summary>
+    public static ((double Likely, double Low, double High) Sawn, IReadOnlyList<RuleComparison> Rules) Rules(YardState state, Log log)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(log);
+        var (scale, next) = (Scale(log) is Outcome<ScaledLog>.Done({ GrossUnrounded: { } bf }) ? bf : 0.0, LogYield.Next(state, log.Species.CommonName));
+        var (sawn, sweep, rot) = ((scale * next.Ratio, scale * next.Low, scale * next.High), LogNoted.Sweep(log), LogNoted.HeartRot(log));
+        return (sawn, RuleComparison.Of(
+            new MeasuredLog(log.ScalingDiameter, log.ScaleLength)
+            {
+                LargeEnd = log.LargeEnd > log.ScalingDiameter ? log.LargeEnd : null,
+                Sweep = sweep.Metres > 0.0 ? sweep : null,
+                Defects = rot.Metres > 0.0 ? [new LogDefect.InteriorRot(rot, rot, log.ScaleLength)] : [],
+            },
+            scale > 0.0 ? sawn : null));
+    }
+
     /// <summary>Green wood over the whole length; null where the ends were not measured.</summary>
     public static Volume? Volume(Log log)
     {
