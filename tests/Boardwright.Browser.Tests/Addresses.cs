@@ -14,7 +14,7 @@ public static class Addresses
         ("log-deck", "/logs/deck"), ("log-deck-whole", "/logs/deck?orders=whole"), ("log-for-orders", "/logs/L-010?orders=whole"), ("log-rules", "/logs/L-013/rules"), ("log-gave", "/logs/L-009/sawn"), ("saw", "/saw"), ("saw-yield", "/saw/yield"), ("board-grade", "/boards/grade"), ("board-graded", "/boards/grade?width=8&length=10&thickness=4/4&species=red+oak&face=a&kind=knot&x=30&y=2&along=3&across=2"),
         ("log-unknown", "/logs/L-999"),
         ("stacks", "/stacks"), ("stacks-drying", "/stacks?show=drying"), ("stack-cherry", "/stacks/S-07"), ("stack-ash", "/stacks/S-02"), ("stack-unproven", "/stacks/S-13"), ("stack-in-kiln", "/stacks/S-10"),
-        ("stack-slab", "/stacks/S-20"), ("stack-read", "/stacks/S-07/read"), ("stack-sections", "/stacks/S-07/read?how=sections"), ("stack-move", "/stacks/S-07/move"), ("stack-new", "/stacks/new"), ("stacks-learned", "/stacks/learned"),
+        ("stack-slab", "/stacks/S-20"), ("stack-read", "/stacks/S-07/read"), ("stack-sections", "/stacks/S-07/read?how=sections"), ("stack-weight", "/stacks/S-07/read?how=weight"), ("stack-move", "/stacks/S-07/move"), ("stack-new", "/stacks/new"), ("stacks-learned", "/stacks/learned"),
         ("stack-unknown", "/stacks/S-99"),
         ("charges", "/charges"), ("charge-oak", "/charges/C-61"), ("charge-hung", "/charges/D-40"), ("charge-vacuum", "/charges/V-19"), ("charge-sample", "/charges/C-61/sample"), ("charge-weigh", "/charges/C-61/weigh"),
         ("charge-set", "/charges/C-61/set"), ("charge-air", "/charges/C-61/air"), ("charge-unload", "/charges/V-19/unload"), ("charge-stopped", "/charges/C-61/stopped"), ("charge-new", "/charges/new?plan=D-41"), ("charge-unknown", "/charges/C-99"),

@@ -44,6 +44,17 @@ public sealed class DensityTests
     }
 
     [Fact]
+    public void Weight_leads_back_to_the_moisture_and_what_no_such_wood_weighs_is_refused()
+    {
+        var cherry = Expect.Species("black cherry");
+        var green = Volume.FromCubicMetres(2.0);
+
+        Assert.Equal(33.0, Expect.Done(WoodWeight.MoistureOf(cherry, WoodWeight.OfGreenVolume(cherry, MoistureContent.FromPercent(33), green), green)).Percent, 1e-9);
+        Assert.Equal("weight", Expect.Refused(WoodWeight.MoistureOf(cherry, Mass.FromKilograms(900), green)).What);
+        Assert.Equal("weight", Expect.Refused(WoodWeight.MoistureOf(cherry, Mass.FromKilograms(2400), green)).What);
+    }
+
+    [Fact]
     public void A_species_without_printed_shrinkage_of_volume_takes_the_estimate() =>
         Assert.Equal(26.5 * 0.52, WoodDensity.VolumetricPercent(Expect.Species("red mulberry")), 1e-12);
 

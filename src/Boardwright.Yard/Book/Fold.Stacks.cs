@@ -120,8 +120,12 @@ internal sealed partial class Fold
         var refusal = InRange("raw_pct", fact.RawPct, 0.0, 100.0, "0 to 100 %") ?? InRange("mean_pct", fact.MeanPct, 0.0, 300.0, "0 to 300 %")
             ?? InRange("wood_c", fact.WoodC, -40.0, 100.0, "-40 to 100 C")
             ?? (fact.SpeciesSetting is { } text ? Got(MeterSetting.Find("species_setting", text), out setting) : null)
-            ?? (fact.Method == MoistureMethod.Pin && (fact.RawPct is null || fact.WoodC is null)
-                ? new("wood_c", "none", "the raw reading and the wood temperature, which a pin meter depends on") : null);
+            ?? fact.Method switch
+            {
+                MoistureMethod.Pin when fact.RawPct is null || fact.WoodC is null => new("wood_c", "none", "the raw reading and the wood temperature, which a pin meter depends on"),
+                MoistureMethod.PackWeight => Weighed(fact),
+                _ => null,
+            };
         return refusal ?? WithStack(fact.Stack, stack => stack with
         {
             Readings = stack.Readings.Add(Reread(new(entry.Number, entry.HappenedAt, fact.Method, Moisture(fact.MeanPct), fact.SdPct, fact.Boards)
@@ -129,6 +133,7 @@ internal sealed partial class Fold
                 Raw = Moisture(fact.RawPct),
                 Wood = Celsius(fact.WoodC),
                 SetTo = setting ?? (fact.RawPct is null ? null : MeterSetting.For(stack.Species)),
+                Weighed = fact.WeightKg is { } all ? (Mass.FromKilograms(all - (fact.TareKg ?? 0.0)), GreenVolume(stack)) : null,
             }, stack.Species)),
         });
     }
@@ -150,9 +155,21 @@ internal sealed partial class Fold
         });
     }
 
-    // A meter reading is understood anew whenever the species is: temperature always, species where the resistance table has a row.
+    private Refusal? Weighed(MoistureRead fact) =>
+        InRange("weight_kg", fact.WeightKg ?? double.NaN, 1.0, 50_000.0, "the weight of all on the scale, 1 to 50000 kg")
+        ?? InRange("tare_kg", fact.TareKg, 0.0, fact.WeightKg ?? 0.0, "0 kg to the weight of all")
+        ?? (stacks.TryGetValue(fact.Stack, out var stack) && WoodWeight.MoistureOf(stack.Species, Mass.FromKilograms(fact.WeightKg!.Value - (fact.TareKg ?? 0.0)), GreenVolume(stack)) is Outcome<MoistureContent>.Refused(var reasons)
+            ? reasons[0] : null);
+
+    // The size it was sawn to, green; where that is not known an eighth of an inch over the name, as in cutting.
+    private static Volume GreenVolume(Stack stack) =>
+        stack.Footage.NominalVolume * ((stack.SawnThickness ?? stack.Thickness.Length + Length.FromInches(0.125)).Metres / stack.Thickness.Length.Metres);
+
+    // A reading is understood anew whenever the species is: of a meter temperature always, species where the resistance table has a row; of a scale by the weight of dry wood.
     private static MoistureReading Reread(MoistureReading reading, Species species)
     {
+        if (reading.Weighed is { } weighed)
+            return reading with { Mean = WoodWeight.MoistureOf(species, weighed.Wood, weighed.Green) is Outcome<MoistureContent>.Done(var moisture) ? moisture : null };
         if (reading is not { Raw: { } raw, Wood: { } wood, SetTo: { } setTo })
             return reading;
         return MeterReading.Correct(raw, wood, species, setTo, MeterTemperatureRule.OnePerTwentyFahrenheit) is Outcome<MeterReading>.Done(var meter)

@@ -243,6 +243,7 @@ internal sealed class WoodWayReader(YardState state)
         MoistureMethod.SampleBoards => "sample boards",
         MoistureMethod.AtUnloading => "at unloading",
         MoistureMethod.InKiln => "in the kiln",
+        MoistureMethod.PackWeight => "weighed whole",
         _ => "estimate",
     };
 }

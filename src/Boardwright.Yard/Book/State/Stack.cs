@@ -116,6 +116,9 @@ public sealed record MoistureReading(long Entry, DateTime At, MoistureMethod Met
     /// <summary>How the raw reading is understood: corrections, whether it may be relied on, how far the oven may differ, and what to know.</summary>
     public MeterReading? Meter { get; init; }
 
+    /// <summary>The wood on the scale and its volume when it was green, kept for ever; null for a reading that is no weight.</summary>
+    public (Mass Wood, Volume Green)? Weighed { get; init; }
+
     /// <summary>True when the wood is not what the meter was set to and no correction is published: ask for an oven section before a promise.</summary>
     public bool SpeciesUnknown => Meter is { Corrected: null };
 }

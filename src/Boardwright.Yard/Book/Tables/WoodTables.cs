@@ -24,7 +24,7 @@ internal static class WoodTables
         ]),
         YardTable.Of("moisture", "stack,read_at,method", r => new MoistureRead(
             r.Text("stack"), r.Word<MoistureMethod>("method"), r.NumberOrNull("raw_reading_pct"), r.NumberOrNull("mc_mean_pct"), r.NumberOrNull("mc_sd_pct"), r.WholeOrNull("boards"),
-            r.TextOrNull("set_to"), r.COrNull("wood_temp", "wood_c"), r.MmOrNull("pin_depth")), r => r.At("read_at")),
+            r.TextOrNull("set_to"), r.COrNull("wood_temp", "wood_c"), r.MmOrNull("pin_depth"), r.NumberOrNull("weight_kg"), r.NumberOrNull("tare_kg")), r => r.At("read_at")),
     ];
 
     private static LogReceived Log(TableRow r)

@@ -36,6 +36,7 @@ public static class EntryWords
         StackMoved f => $"{f.Stack} lies in {f.Place} now.",
         StackTakenFrom f => $"{f.Bf:0} bf taken from {f.Stack}{(f.Why is { } why ? $": {why}" : "")}.",
         StackCounted f => $"{f.Stack} counted: {f.Bf:0} bf.",
+        MoistureRead { WeightKg: { } kg } f => $"{f.Stack} on the scale: {kg:0} kg{(f.TareKg is > 0.0 and { } tare ? $", {tare:0} kg of it no wood" : "")}.",
         MoistureRead f => $"{f.Stack} read: {f.RawPct ?? f.MeanPct:0.0} %{(f.WoodC is { } c ? string.Create(CultureInfo.InvariantCulture, $" with the wood at {c * 1.8 + 32.0:0} °F") : "")}.",
         ChargePlanned f => $"{f.Charge} is planned for {f.Kiln}, {Day(f.InOn)} to {Day(f.OutOn)}: {string.Join(", ", f.Stacks)}{(f.Serves is { } serves ? $", for {serves}" : "")}.",
         ChargeLoaded f => $"{string.Join(", ", f.Stacks)} went into {f.Kiln} as charge {f.Charge}, to {f.TargetMcPct:0.#} %.",

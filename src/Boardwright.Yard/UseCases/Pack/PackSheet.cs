@@ -115,7 +115,7 @@ public sealed record PackSheet(
             return (null, null, null);
         var spread = 2.0 * (reading.SdPct ?? 0.0);
         return (MoistureContent.FromPercent(Math.Max(mean.Percent - spread, 0.0)), MoistureContent.FromPercent(mean.Percent + spread),
-            $"{reading.Method switch { MoistureMethod.Pin => "pin meter, corrected", MoistureMethod.OvenSections => "oven sections", MoistureMethod.AtUnloading => "at unloading", _ => "estimate" }}, {reading.At:d MMM yyyy}{(spread > 0.0 ? ", mean and two deviations" : "")}");
+            $"{reading.Method switch { MoistureMethod.Pin => "pin meter, corrected", MoistureMethod.OvenSections => "oven sections", MoistureMethod.AtUnloading => "at unloading", MoistureMethod.PackWeight => "weighed whole", _ => "estimate" }}, {reading.At:d MMM yyyy}{(spread > 0.0 ? ", mean and two deviations" : "")}");
     }
 
     private static IEnumerable<Traced> FiguresOf(YardState state, Pack pack, List<PackCount> counts, PackDrying drying)

@@ -85,6 +85,7 @@ internal static class StackFigures
         MoistureMethod.SampleBoards => "sample boards",
         MoistureMethod.InKiln => "kiln’s own gauge",
         MoistureMethod.AtUnloading => "pins at unloading",
+        MoistureMethod.PackWeight => "weighed whole",
         _ => "estimate",
     };
 

@@ -18,7 +18,7 @@ public static class ReadingError
     {
         ArgumentNullException.ThrowIfNull(reading);
         return reading is { Mean: { } mean } && reading.Meter is not { Usable: false }
-            ? ReadingErrorModel.Of(Kind(reading.Method)).Reading(reading.At.Day(), mean, reading.SdPct ?? 0.0, reading.Boards ?? 1, Points(reading, mean.Percent) / StandardErrorsInBand)
+            ? ReadingErrorModel.Of(Kind(reading.Method)).Reading(reading.At.Day(), mean, reading.SdPct ?? 0.0, reading.Boards ?? 1, reading.Weighed is null ? Points(reading, mean.Percent) / StandardErrorsInBand : null)
             : null;
     }
 
@@ -30,6 +30,7 @@ public static class ReadingError
         {
             MoistureMethod.OvenSections or MoistureMethod.SampleBoards => 0.5,
             MoistureMethod.AtUnloading => 1.0,
+            MoistureMethod.PackWeight => StandardErrorsInBand * ReadingErrorModel.Of(ReadingKind.PackWeight).ErrorAt(meanPercent),
             MoistureMethod.CorePins or MoistureMethod.InKiln or MoistureMethod.Pin => 2.0,
             _ => EstimateShare * meanPercent,
         };
@@ -40,6 +41,7 @@ public static class ReadingError
         MoistureMethod.OvenSections => ReadingKind.OvenSection,
         MoistureMethod.SampleBoards => ReadingKind.SampleBoard,
         MoistureMethod.Estimate => ReadingKind.Estimate,
+        MoistureMethod.PackWeight => ReadingKind.PackWeight,
         _ => ReadingKind.PinMeter,
     };
 }

@@ -21,7 +21,7 @@ internal static class WoodRows
         ThicknessMeasured f when f.Boards.All(board => board.PointsMm.Count == 4) => ("thickness", f.Boards.Select(board => new RowWriter(e).At("measured_at").Text("species", f.Species).Quarters("thickness", f.ThicknessQuarters)
             .Mm("set", f.SetMm).Number("board", board.Board).Mm("p1", board.PointsMm[0]).Mm("p2", board.PointsMm[1]).Mm("p3", board.PointsMm[2]).Mm("p4", board.PointsMm[3]))),
         MoistureRead f => ("moisture", [new RowWriter(e).Text("stack", f.Stack).At("read_at").Word<MoistureMethod>("method", f.Method).Number("raw_reading_pct", f.RawPct).C("wood_temp", f.WoodC, "wood_c").Text("set_to", f.SpeciesSetting)
-            .Number("mc_mean_pct", f.MeanPct).Number("mc_sd_pct", f.SdPct).Number("boards", f.Boards).Mm("pin_depth", f.PinDepthMm)]),
+            .Number("mc_mean_pct", f.MeanPct).Number("mc_sd_pct", f.SdPct).Number("boards", f.Boards).Mm("pin_depth", f.PinDepthMm).Number("weight_kg", f.WeightKg).Number("tare_kg", f.TareKg)]),
         OrderTaken f => ("orders", f.Lines.Select(line => Line(e, f, line))),
         PackTallied f => ("packs", f.Boards.Select((board, index) => new RowWriter(e).Text("pack", f.Pack).Text("stack", f.Stack).Text("species", f.Species).Quarters("thickness", f.ThicknessQuarters).Text("order", f.Order)
             .Number("line", f.Line).At("tallied_at").Text("tallied_by", e.By).Number("mc_pct", f.McPct).Number("board", index + 1).Mm("width", Math.Round(board.WidthIn * 25.4, 9)).M("length", Math.Round(board.LengthFt * 0.3048, 9)).Text("grade", board.Grade).Yes("stack_empty", f.StackEmpty))),
