@@ -32,7 +32,7 @@ public static class Addresses
         ("write-scan", "/write/entry/metal_scanned"), ("write-stopped", "/write/entry/equipment_down"), ("write-corrected", "/write/entry/species_corrected"), ("write-call", "/write/entry/phone_call_taken"),
         ("write-unknown", "/write/entry/moon_howled"),
         ("book", "/book"), ("book-entry", "/book/684"), ("day", "/day"), ("papers", "/papers"), ("sensors", "/sensors"), ("questions", "/questions"), ("tour", "/tour"), ("drawings", "/drawings"),
-        .. Methods.Select(name => ($"method-{name}", $"/methods/{name}")), ("method-unknown", "/methods/moonlight"),
+        .. Methods.Select(name => ($"method-{name}", $"/methods/{name}")), ("validation-air-times", "/methods/validation/air-times"), ("method-unknown", "/methods/moonlight"),
     ]);
 
     /// <summary>Pages seen at both sizes also in the dark and in sunlight: every drawing, and the page read most.</summary>

@@ -4,9 +4,14 @@ using Boardwright.Testing;
 
 namespace Boardwright.Validation.Tests;
 
-/// <summary>The page of every published value beside ours, written from a fresh run.</summary>
+/// <summary>The pages of every published value beside ours, written from a fresh run: one for all, with what misses, and one for each subject.</summary>
 internal static class ValidationPage
 {
+    private const string Key =
+        "Tolerance is half a unit of the last digit printed; where it is wider a letter leads to the reason. Marks: **P** printed source seen, **M** from memory of the source, not seen again, **C** common practice, "
+        + "**=** worked out by another program from a printed formula. Of a printed range the difference is how far ours lies outside; two of ours are the stacks of a good and a bad season, or the two ends of a range. "
+        + "In the plots a circle agrees, a cross misses, a bar is a printed range; on the dashed line ours is the printed value.";
+
     public static string Text()
     {
         var run = Subject.Run;
@@ -14,12 +19,11 @@ internal static class ValidationPage
         var page = new StringBuilder($"""
             # Validation: every published value beside ours
 
-            **Question.** How do the numbers of wood, air, drying and heat agree with what is printed? This page is written by `scripts/validation` from `tests/published/*.csv` and a fresh run; a test compares it with one, and fails where a value misses without a reason.
+            **Question.** How do the numbers of wood, air, drying and heat agree with what is printed? This page and those it leads to, with every value and a plot, are written by `scripts/validation` from `tests/published/*.csv` and a fresh run; a test compares them with one, and fails where a value misses without a reason.
 
             {Counted(all)}
 
-            Tolerance is half a unit of the last digit printed; where it is wider a letter leads to the reason. Marks: **P** printed source seen, **M** from memory of the source, not seen again, **C** common practice, **=** worked out by another program from a printed formula. Of a printed
-            range the difference is how far ours lies outside; two of ours are the stacks of a good and a bad season, or the two ends of a range. In the plots a circle agrees, a cross misses, a bar is a printed range; on the dashed line ours is the printed value.
+            {Key}
 
             | subject | values | seen in print | memory | practice | worked out | agree | miss |
             | --- | --- | --- | --- | --- | --- | --- | --- |
@@ -27,14 +31,19 @@ internal static class ValidationPage
             """);
         foreach (var (subject, checks) in run)
         {
-            page.Append(CultureInfo.InvariantCulture, $"| [{subject.Title}](#{Anchor(subject)}) | {checks.Count} | {Marked(checks, "P")} | {Marked(checks, "M")} | {Marked(checks, "C")} | {Marked(checks, "computed")} | {checks.Count(check => check.Agrees)} | {checks.Count(check => !check.Agrees)} |\n");
+            page.Append(CultureInfo.InvariantCulture, $"| [{subject.Title}](validation/{subject.Name}.md) | {checks.Count} | {Marked(checks, "P")} | {Marked(checks, "M")} | {Marked(checks, "C")} | {Marked(checks, "computed")} | {checks.Count(check => check.Agrees)} | {checks.Count(check => !check.Agrees)} |\n");
         }
 
         page.Append("\n## Values that miss\n");
         Misses(page, run);
-        foreach (var (subject, checks) in run)
-            Section(page, subject, checks);
+        return page.ToString();
+    }
 
+    /// <summary>The page of one subject: its plot, every value, its sources.</summary>
+    public static string Of(Subject subject, IReadOnlyList<Check> checks)
+    {
+        var page = new StringBuilder();
+        Section(page, subject, checks);
         return page.ToString();
     }
 
@@ -56,7 +65,7 @@ internal static class ValidationPage
     {
         var sources = checks.Select(check => check.Row.Source).Distinct().ToList();
         var reasons = checks.Where(check => check.Row.ToleranceReason.Length > 0).Select(check => check.Row.ToleranceReason).Distinct().ToList();
-        page.Append(CultureInfo.InvariantCulture, $"\n## {subject.Title}\nMethod: [{subject.Method}]({subject.Method}.md). Values: `tests/published/{subject.Table}.csv`.\n\n![{subject.Title}: ours against the published values](validation/{subject.Name}.svg)\n\n");
+        page.Append(CultureInfo.InvariantCulture, $"# {subject.Title}\n\nMethod: [{subject.Method}](../{subject.Method}.md). Values: `tests/published/{subject.Table}.csv`. All subjects, and what misses: [validation](../validation.md).\n\n{Key}\n\n![{subject.Title}: ours against the published values]({subject.Name}.svg)\n\n");
         page.Append("| value | of | published | ours | difference | tolerance | verdict | source |\n| --- | --- | --- | --- | --- | --- | --- | --- |\n");
         foreach (var check in checks)
         {
@@ -112,7 +121,4 @@ internal static class ValidationPage
         var text = number.ToString("F" + Math.Clamp(decimals, 0, 10), CultureInfo.InvariantCulture);
         return text.Trim('-', '0', '.').Length == 0 ? "0" : text;
     }
-
-    // As headings are numbered by the pages that show this text.
-    private static string Anchor(Subject subject) => new([.. subject.Title.ToLowerInvariant().Replace(' ', '-').Where(c => char.IsLetterOrDigit(c) || c == '-')]);
 }

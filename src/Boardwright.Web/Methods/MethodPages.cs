@@ -33,9 +33,11 @@ public static partial class MethodPages
     }
 
     // Pages name each other, their own parts and their drawings as files beside them; here all addresses start at the root.
-    private static string Addressed(string name, string html) => Beside().Replace(html, "href=\"/methods/$1$2\"")
-        .Replace("href=\"#", $"href=\"/methods/{name}#", StringComparison.Ordinal)
-        .Replace("src=\"validation/", "src=\"/methods/validation/", StringComparison.Ordinal);
+    private static string Addressed(string name, string html)
+    {
+        var folder = name.Contains('/', StringComparison.Ordinal) ? $"/methods/{name[..name.IndexOf('/', StringComparison.Ordinal)]}/" : "/methods/";
+        return Drawing().Replace(Above().Replace(Beside().Replace(html, $"href=\"{folder}$1$2\""), "href=\"/methods/$1$2\""), $"src=\"{folder}$1\"").Replace("href=\"#", $"href=\"/methods/{name}#", StringComparison.Ordinal);
+    }
 
     // A table or a formula wider than a phone moves sideways inside its own frame, and a keyboard has to reach the frame to move it.
     // A corner without a heading is no heading.
@@ -44,8 +46,14 @@ public static partial class MethodPages
         .Replace("</table>", "</table></div>", StringComparison.Ordinal)
         .Replace("<pre>", "<pre tabindex=\"0\">", StringComparison.Ordinal);
 
-    [GeneratedRegex("href=\"([a-z-]+)\\.md(#[^\"]*)?\"")]
+    [GeneratedRegex("href=\"([a-z/-]+)\\.md(#[^\"]*)?\"")]
     private static partial Regex Beside();
+
+    [GeneratedRegex("href=\"\\.\\./([a-z-]+)\\.md(#[^\"]*)?\"")]
+    private static partial Regex Above();
+
+    [GeneratedRegex("src=\"([a-z-]+\\.svg)\"")]
+    private static partial Regex Drawing();
 
     [GeneratedRegex(@"<th(?: [^>]*)?>\s*</th>")]
     private static partial Regex NoHeading();
