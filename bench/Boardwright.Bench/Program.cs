@@ -54,6 +54,24 @@ if (args is ["yard-plan", var stacks, var kilns, var orders, var limit, .. var s
 static int Whole(string text) => int.Parse(text, CultureInfo.InvariantCulture);
 
 // sawing [LOGS VALUED [SVG]]: time and value of cutting plans against plain code and simpler practice, all in one run.
+if (args is ["sawing", "one"])
+{
+    SawingBench.OneLog();
+    return;
+}
+
+if (args is ["sawing", "value", var valued])
+{
+    SawingBench.Value(int.Parse(valued, CultureInfo.InvariantCulture));
+    return;
+}
+
+if (args is ["sawing", "many", var many])
+{
+    SawingBench.ManyLogs(int.Parse(many, CultureInfo.InvariantCulture));
+    return;
+}
+
 if (args is ["sawing", .. var sawing])
 {
     int Count(int index, int usual) => sawing.Length > index ? int.Parse(sawing[index], CultureInfo.InvariantCulture) : usual;

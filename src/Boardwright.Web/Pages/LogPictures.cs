@@ -34,13 +34,16 @@ internal static class LogPictures
     public static string Letter(int index) => index < 26 ? ((char)('A' + index)).ToString() : Letter((index / 26) - 1) + Letter(index % 26);
 
     /// <summary>Inches as they are read on a rule, to the nearest thirty-second.</summary>
-    public static string OnTheRule(double inches)
+    public static string OnTheRule(double inches) => OnTheRule(inches, 1.0 / 32.0);
+
+    /// <summary>Inches to the nearest step of a mill's scale, in sixty-fourths where the step is one: 11 3/16.</summary>
+    public static string OnTheRule(double inches, double step)
     {
-        var parts = (int)Math.Round(inches * 32.0);
-        var (whole, part, over) = (parts / 32, parts % 32, 32);
+        var parts = (int)Math.Round(Math.Round(inches / step) * step * 64.0);
+        var (whole, part, over) = (parts / 64, parts % 64, 64);
         while (part > 0 && part % 2 == 0)
             (part, over) = (part / 2, over / 2);
-        return part == 0 ? $"{whole}" : $"{whole} {part}/{over}";
+        return part == 0 ? $"{whole}" : whole == 0 ? $"{part}/{over}" : $"{whole} {part}/{over}";
     }
 
     /// <summary>How the part lies after the one before it.</summary>

@@ -12,7 +12,7 @@ internal static class CantSawing
     /// <summary>The best plan worth more than what is asked for; null where none passes it.</summary>
     public static PlanDraft? Best(CuttingSpace space, double need)
     {
-        var candidates = space.Turns.SelectMany(turn => Candidates(space, space.Lie(turn), need)).OrderByDescending(one => one.Ceiling);
+        var candidates = space.ForEachTurn(turn => Candidates(space, space.Lie(turn), need)).SelectMany(found => found).OrderByDescending(one => one.Ceiling);
         var programs = new Dictionary<LogLie, LayerProgram>();
         var (best, chosen, walk) = (need, (Candidate?)null, (IReadOnlyList<(int, int)>)[]);
         foreach (var candidate in candidates)

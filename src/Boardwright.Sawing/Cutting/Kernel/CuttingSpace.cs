@@ -51,6 +51,21 @@ internal sealed class CuttingSpace
         return lie;
     }
 
+    /// <summary>Does work for every turn, on all cores: a turn and the turn a quarter on, which use each other's scratch, in one task. What it gives does not depend on the order.</summary>
+    /// <returns>In the order of the turns.</returns>
+    public T[] ForEachTurn<T>(Func<double, T> work)
+    {
+        // Lies are made before: the table of them is not for two hands.
+        var tasks = Turns.Select((turn, place) => (Place: place, Key: Math.Min(Lie(turn).TurnDegrees, QuarterOn(turn).Lie.TurnDegrees))).GroupBy(one => one.Key, one => one.Place).ToList();
+        var found = new T[Turns.Count];
+        Parallel.ForEach(tasks, task =>
+        {
+            foreach (var place in task)
+                found[place] = work(Turns[place]);
+        });
+        return found;
+    }
+
     /// <summary>The log a quarter turn on. In a log that is its own mirror image a turn of 90 - x has the heights and values of one of 90 + x or of x - 90, left and right changed.</summary>
     public QuarterTurn QuarterOn(double turnDegrees) =>
         Shape.IsMirrored && turnDegrees <= 90.0 && Rules.Turn is null

@@ -6,7 +6,8 @@ internal static class LiveSawing
     /// <summary>The best plan worth more than what is asked for; null where no turn passes it.</summary>
     public static PlanDraft? Best(CuttingSpace space, double need)
     {
-        var lie = space.Turns.Select(space.Lie).MaxBy(lie => lie.Up.Skip[0])!;
+        var best = space.ForEachTurn(turn => space.Lie(turn).Up.Skip[0]);
+        var lie = space.Lie(space.Turns[Array.IndexOf(best, best.Max())]);
         if (lie.Up.Skip[0] <= need)
             return null;
 

@@ -48,7 +48,7 @@ internal sealed class QuarterSawing
     public static PlanDraft? Best(CuttingSpace space, double need)
     {
         var (best, draft) = (need, (PlanDraft?)null);
-        foreach (var turn in space.Turns.Select(turn => new QuarterSawing(space, turn)).OrderByDescending(one => one.Most))
+        foreach (var turn in space.ForEachTurn(turn => new QuarterSawing(space, turn)).OrderByDescending(one => one.Most))
         {
             if (turn.Most <= best)
                 break;
