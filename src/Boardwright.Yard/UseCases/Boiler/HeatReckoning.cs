@@ -24,9 +24,12 @@ internal sealed class HeatReckoning(YardState state, PlanFigures figures, IReadO
         if (ShopKwPerKelvin <= 0.0)
             return null;
         var kelvins = worst.ShortKw / ShopKwPerKelvin;
-        var enough = kelvins <= figures.ShopGivesWayKelvins;
-        return new(Words($"Turn shop and house down by {kelvins:0.0} °C"), 0.0, (decimal)MissingKwh * figures.ShopMoneyPerKwh, enough,
-            Words($"{MissingKwh:0} kWh at {figures.ShopMoneyPerKwh:0.00} (setting shop_gives_way_money){(enough ? "" : Words($"; the house gives way by {figures.ShopGivesWayKelvins:0.#} °C only"))}"), []);
+        if (kelvins <= figures.ShopGivesWayKelvins)
+            return new(Words($"Turn shop and house down by {kelvins:0.0} °C"), 0.0, (decimal)MissingKwh * figures.ShopMoneyPerKwh, true, Words($"{MissingKwh:0} kWh, each counted {figures.ShopMoneyPerKwh:0.00} in the house"), []);
+        var most = figures.ShopGivesWayKelvins * ShopKwPerKelvin;
+        return new(
+            Words($"Turn shop and house down by {figures.ShopGivesWayKelvins:0.#} °C"), 0.0, (decimal)(shorts.Sum(day => Math.Min(day.ShortKw, most)) * HoursADay) * figures.ShopMoneyPerKwh, false,
+            Words($"{most:0.0} of {worst.ShortKw:0.0} kW: the house gives way no further"), []);
     }
 
     /// <summary>Every kiln that is hot a little cooler: the drying slows as its coefficient falls with temperature.</summary>
@@ -46,7 +49,7 @@ internal sealed class HeatReckoning(YardState state, PlanFigures figures, IReadO
         }
 
         return most <= DriftMostKelvins
-            ? new(Words($"Let all hot kilns drift {most:0.0} °C cooler on those days"), lost, money, true, Words($"{PerKelvin(worst):0.00} kW for each degree; drying slows with temperature as exp(-5280/T)"), late)
+            ? new(Words($"Let all hot kilns drift {most:0.0} °C cooler on those days"), lost, money, true, Words($"{PerKelvin(worst):0.00} kW for each degree; cooler wood dries slower"), late)
             : new(Words($"Let all hot kilns drift {DriftMostKelvins:0} °C cooler on those days"), lost, money, false, Words($"{PerKelvin(worst):0.00} kW for each degree: {PerKelvin(worst) * DriftMostKelvins:0.0} of {worst.ShortKw:0.0} kW; cooler still is another schedule"), late);
     }
 
@@ -81,7 +84,7 @@ internal sealed class HeatReckoning(YardState state, PlanFigures figures, IReadO
     }
 
     public HeatChoice Electric() => new(
-        Words($"Electric heat, {worst.ShortKw:0.0} kW"), 0.0, (decimal)(MissingKwh * figures.ElectricityMoneyPerKwh), true, Words($"{MissingKwh:0} kWh at {figures.ElectricityMoneyPerKwh:0.00} (setting electricity), if wiring and heaters are there and the local code allows them"), []);
+        Words($"Electric heat, {worst.ShortKw:0.0} kW"), 0.0, (decimal)(MissingKwh * figures.ElectricityMoneyPerKwh), true, Words($"{MissingKwh:0} kWh at {figures.ElectricityMoneyPerKwh:0.00} a kWh, if wiring and heaters are there and the local code allows them"), []);
 
     // A little that is still missing is taken from the shop, as far as it gives way.
     private HeatChoice WithShop(string way, double days, decimal money, (double WorstKw, double Kwh) rest, string basis, List<string> late)
