@@ -62,7 +62,7 @@ public static class PourAdvice
                     : "Not at these temperatures: even a thin pour passes the limit.");
             if (forecast.MarginKelvins > -15.0)
             {
-                said.Add($"Or pour with resin, mould and shop {-forecast.MarginKelvins:0.#} K colder.");
+                said.Add($"Or pour with resin, mould and shop {-forecast.MarginKelvins:0.#} C colder.");
             }
 
             if (forecast.Centre.PeakCelsius > SmokeCelsius)
@@ -74,8 +74,8 @@ public static class PourAdvice
         }
 
         said.Add(forecast.MarginKelvins < TightKelvins || forecast.MarginMillimetres < TightMillimetres
-            ? $"Peak about {peak}: under the limit of {limit:0} C, but only {forecast.MarginKelvins:0.#} K or {forecast.MarginMillimetres:0} mm away from it. Do not warm the shop before the peak has passed, and measure the depth."
-            : $"Peak about {peak}, {forecast.MarginKelvins:0.#} K or {forecast.MarginMillimetres:0} mm away from the limit of {limit:0} C.");
+            ? $"Peak about {peak}: under the limit of {limit:0} C, but only {forecast.MarginKelvins:0.#} C or {forecast.MarginMillimetres:0} mm away from it. Do not warm the shop before the peak has passed, and measure the depth."
+            : $"Peak about {peak}, {forecast.MarginKelvins:0.#} C or {forecast.MarginMillimetres:0} mm away from the limit of {limit:0} C.");
     }
 
     private static void Edge(PourForecast forecast, List<string> said)

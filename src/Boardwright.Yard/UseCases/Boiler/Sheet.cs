@@ -74,7 +74,7 @@ public sealed record BoilerSheet(IReadOnlyList<HeatDay> ByDay, IReadOnlyList<Tra
     private static Traced Today(YardState state, HeatDay day)
     {
         var shop = YardHeat.Shop(state);
-        return new("Left today", Number(day.SpareKw - day.KilnsKw), "kW", Words($"{day.CapacityKw:0} kW given, shop {day.ShopKw:0.0}, kilns {day.KilnsKw:0.0} at {day.OutsideC:0} °C"))
+        return new("Left today", Number(day.SpareKw - day.KilnsKw), "kW", Words($"{day.CapacityKw:0} kW given, shop {day.ShopKw:0.0}, kilns {day.KilnsKw:0.0} at {DayWords.Celsius(day.OutsideC)}"))
         {
             Method = "boiler-and-shop-heat",
             Source = "the yard's own settings and what was noted of its kilns",
@@ -92,7 +92,7 @@ public sealed record BoilerSheet(IReadOnlyList<HeatDay> ByDay, IReadOnlyList<Tra
     {
         var worst = days.MinBy(day => day.SpareKw - day.KilnsKw)!;
         var left = worst.SpareKw - worst.KilnsKw;
-        return new(left < 0.0 ? "Short at worst" : "Least left", Number(Math.Abs(left)), "kW", Words($"{worst.Date:ddd d MMM}, {worst.OutsideC:0} °C, {worst.Weather}"))
+        return new(left < 0.0 ? "Short at worst" : "Least left", Number(Math.Abs(left)), "kW", Words($"{worst.Date:ddd d MMM}, {DayWords.Celsius(worst.OutsideC)}, {worst.Weather}"))
         {
             Method = "boiler-and-shop-heat",
             Source = "the yard's own settings, its weather and what was noted of its kilns",
@@ -105,7 +105,8 @@ public sealed record BoilerSheet(IReadOnlyList<HeatDay> ByDay, IReadOnlyList<Tra
     }
 
     private static Traced Lasts(YardState state, FuelStock fuel, double mean, DateOnly lasts, int count) =>
-        new("Fuel lasts until", lasts.ToString("d MMM", CultureInfo.InvariantCulture), "", Words($"{fuel.Cords:0.#} cords counted {state.Fuel!.CountedAt:d MMM}, at a mean of {mean:0} kW"))
+        new(lasts < state.Today ? "Fuel should have run out by" : "Fuel lasts until", DayWords.Of(lasts, state.Today), "",
+            Words($"{fuel.Cords:0.#} cords counted {state.Fuel!.CountedAt:d MMM}, at a mean of {mean:0} kW{(lasts < state.Today ? ": count the wood again" : "")}"))
         {
             Method = "fuel",
             Source = "count of the yard; heating value and share delivered are settings",

@@ -71,7 +71,7 @@ internal static class ChargeFigures
         return new("Set next", Bulbs(next.DryBulb, next.WetBulb), "°F", $"{when}: {what}, when {(run.BySamples ? next.Calls : "the wood")} is at {Number(next.At.Percent, "0.#")} %{was}")
         {
             Method = next.Kind == ChangeKind.NextStep ? "kiln-schedule" : "equalize-and-condition",
-            Source = next.Kind == ChangeKind.NextStep ? $"{run.Schedule.Name}: {run.Schedule.Source} ({SourceMark.Words(run.Schedule.Mark)})" : "Dry Kiln Operator’s Manual (1991), ch. 7 (M)",
+            Source = next.Kind == ChangeKind.NextStep ? $"{run.Schedule.Name}: {run.Schedule.Source} ({SourceMark.Words(run.Schedule.Mark)})" : "Dry Kiln Operator’s Manual (1991), ch. 7 (from memory of the source)",
             Inputs =
             [
                 ("dry bulb", Both(next.DryBulb)),
@@ -101,7 +101,7 @@ internal static class ChargeFigures
         return new("Wettest half", Number(run.Controlling.Percent, "0.0"), "%", $"samples {string.Join(", ", half)}; this mean sets the step. Weighed {run.WeighedAt.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}")
         {
             Method = "kiln-schedule",
-            Source = "Dry Kiln Operator’s Manual (1991), ch. 7: the wettest half controls (M)",
+            Source = "Dry Kiln Operator’s Manual (1991), ch. 7: the wettest half controls (from memory of the source)",
             Inputs = [.. charge.SoundSamples.Select(sample => ($"sample {sample.Name}", Number(sample.Moisture.Percent, "0.0") + " %"))],
         };
     }
@@ -187,7 +187,7 @@ internal static class ChargeFigures
             yield return new("By condensate", Number(now.Percent, "0.0"), "%", $"{Number(standing.Low.Percent, "0.0")} to {Number(standing.High.Percent, "0.0")}, 8 times in 10, when {Number(vacuum.CaughtL!.Value, "0.#")} L were caught from {Percent(vacuum.From)}; never stop on condensate alone")
             {
                 Method = "vacuum-drying",
-                Source = "balance of the water caught with leak, hold-up and the error of the start (C)",
+                Source = "balance of the water caught with leak, hold-up and the error of the start (common practice, no source)",
                 Inputs = [("water caught", Number(vacuum.CaughtL!.Value, "0.#") + " L"), ("of", Number(forecast.Condensate.Kilograms, "0") + " L in all"), ("share caught", Number(standing.Caught.Percent, "0") + " %")],
             };
         }

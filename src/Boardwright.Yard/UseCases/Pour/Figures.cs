@@ -56,13 +56,13 @@ internal static class PourFigures
             yield return new("Demould by the label", $"{byLabel:0}", "h", $"{label.Demould!.Value.Hours:0} h at {label.At.Celsius:0} °C, stretched by this shop")
             {
                 Method = "resin-cure",
-                Source = "the label; times double for each 10 K colder",
+                Source = "the label; times double for each 10 °C colder",
                 Inputs = [("shop", cure.Shop.Words), ("gel by the label", cure.LabelGelHour is { } gel ? $"{gel:0} h" : "not on it"), ("at 14 °C times take", $"{LabelRule.TimeStretch(label, Temperature.FromCelsius(14.0)):0.00} as long"), ("at 18 °C", $"{LabelRule.TimeStretch(label, Temperature.FromCelsius(18.0)):0.00} as long")],
             };
         if (cure.Model is not { } model)
             yield break;
         yield return new("Demould by the model, edge", model.DemouldEdgeHour is { } edge ? $"{edge:0}" : "over 720", "h", $"{(model.EdgeDepth is { } thin ? $"{thin.Millimetres:0.#} mm thin" : "slowest face")}; centre {model.Centre.DemouldCentreHour:0} h") { Method = "resin-cure", Source = "Kamal-Sourour kinetics through the depth; constants as the book’s resin names them", Inputs = [("gel, centre and edge", $"{model.Centre.GelCentreHour:0} and {model.GelEdgeHour:0} h"), ("hard at", $"{model.Section.Resin.DemouldConversion:P0} converted, under {model.Section.Resin.DemouldCelsiusMax:0} °C"), ("mould", "12.7 mm HDPE taken"), ("shop", cure.Shop.Words)] };
-        yield return new("Hottest", $"{model.Centre.PeakCelsius:0}", "°C", $"after {model.Centre.PeakHour:0} h; {model.MarginKelvins:0.#} K or {model.MarginMillimetres:0} mm from the limit of {model.Section.Resin.PeakCelsiusMax:0}") { Method = "resin-cure", Source = "the same simulation; narrow rivers stay cooler than this", Inputs = [("depth", $"{pour.Plan.DepthMm:0.#} mm"), ("limit", $"{model.Section.Resin.PeakCelsiusMax:0} °C, a setting")] };
+        yield return new("Hottest", $"{model.Centre.PeakCelsius:0}", "°C", $"after {model.Centre.PeakHour:0} h; {model.MarginKelvins:0.#} °C or {model.MarginMillimetres:0} mm from the limit of {model.Section.Resin.PeakCelsiusMax:0}") { Method = "resin-cure", Source = "the same simulation; narrow rivers stay cooler than this", Inputs = [("depth", $"{pour.Plan.DepthMm:0.#} mm"), ("limit", $"{model.Section.Resin.PeakCelsiusMax:0} °C, a setting")] };
         yield return new("On the planned day", $"{(model.Edge ?? model.Centre).At(cure.PlannedHour).LeastConversion * 100.0:0}", "% set", $"edge at {cure.PlannedHour:0} h; {model.Section.Resin.DemouldConversion:P0} is hard") { Method = "resin-cure", Source = "the same simulation", Inputs = [("planned", $"{pour.DemouldOn:ddd d MMM}"), ("centre", $"{model.Centre.At(cure.PlannedHour).CentreConversion * 100.0:0} % set")] };
     }
 }

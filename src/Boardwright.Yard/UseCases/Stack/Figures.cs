@@ -38,7 +38,7 @@ internal static class StackFigures
             ? new("By condensate", Text(now.Percent, "0.0"), "%", $"all of {tag}: {Text(litres, "0.#")} L caught from {Text(run.From.Percent, "0.#")} %")
             {
                 Method = "vacuum-drying",
-                Source = "water caught over oven-dry wood; 95 % of it taken to be caught (C)",
+                Source = "water caught over oven-dry wood; 95 % of it taken to be caught (common practice, no source)",
             }
             : null;
     }

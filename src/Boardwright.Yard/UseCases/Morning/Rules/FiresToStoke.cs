@@ -25,14 +25,14 @@ internal static class FiresToStoke
         }
     }
 
-    private static Traced? ByPlan(SeasonNow season) => season.Sheet?.Heat is [var day, ..] && season.Sheet is { } sheet ? new("Heat to spare", $"{day.GivenKw - day.WantedKw:0.0}", "kW", $"today at {day.OutsideC:0} °C, with what runs by plan")
+    private static Traced? ByPlan(SeasonNow season) => season.Sheet?.Heat is [var day, ..] && season.Sheet is { } sheet ? new("Heat to spare", $"{day.GivenKw - day.WantedKw:0.0}", "kW", $"today at {DayWords.Celsius(day.OutsideC)}, with what runs by plan")
     {
         Method = "kiln-plan",
         Source = "the season’s plan",
         Inputs = [("boilers that run", $"{day.GivenKw:0.0} kW"), .. sheet.HeatUses.Zip(day.KilowattsByUse, (use, kilowatts) => (use, $"{kilowatts:0.0} kW"))],
     } : null;
 
-    private static Traced AllHot(HeatDay day) => new("Heat to spare", $"{day.SpareKw - day.KilnsKw:0.0}", "kW", $"today at {day.OutsideC:0} °C with the kilns held hot")
+    private static Traced AllHot(HeatDay day) => new("Heat to spare", $"{day.SpareKw - day.KilnsKw:0.0}", "kW", $"today at {DayWords.Celsius(day.OutsideC)} with the kilns held hot")
     {
         Method = "boiler-and-shop-heat",
         Source = "boilers and holding heat as installed in the book",

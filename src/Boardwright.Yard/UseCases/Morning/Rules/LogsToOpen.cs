@@ -31,7 +31,7 @@ internal static class LogsToOpen
         var worth = state.Prices.TryGetValue(log.Species.CommonName, out var price) ? price.Green1cMoney : 1m;
         var footage = (decimal)log.ScalingDiameter.Inches * (decimal)log.ScalingDiameter.Inches / 16m * (decimal)log.ScaleLength.Feet;
         return new(log.Tag, $"Open {log.Tag} {(left.Days <= 0 ? "now" : $"within {left.Days} days")}: {log.Species.CommonName}, {log.PlannedFor ?? "no plan"}.",
-            $"{left.What} {(left.Days <= 0 ? "may have begun" : "is next")}: {left.Since} days here at about {left.MeanC:0} °C. {Thickness(state, log)}",
+            $"{left.What} {(left.Days <= 0 ? "may have begun" : "is next")}: {left.Since} days here at about {DayWords.Celsius(left.MeanC)}. {Thickness(state, log)}",
             new("Days left", left.Days <= 0 ? "0" : $"{left.Days}", "days", $"before {left.What.ToLowerInvariant()}") { Source = "days before damage, common practice, a table of the house", Inputs = [("here since", $"{log.ReceivedAt:d MMM yyyy}"), ("mean outside since", $"{left.MeanC:0.0} °C"), ("ends coated", log.EndCoated ? "yes" : "no"), ("owner", log.Owner), ("paid", $"{paid:0.00}")] },
             new(footage * worth * 0.15m, Math.Max(1, left.Days), $"about a seventh of {footage:#,0} bf at {worth:0.00} green, when it stains or checks: common practice"), Duties.Mill, Paths.Log(log.Tag), $"See {log.Tag}")
         { Log = log.Tag };
