@@ -9,14 +9,17 @@ namespace Boardwright.Planning.Solver;
 /// <summary>Makes the kiln plan of a yard by constraint programming.</summary>
 /// <remarks>
 /// <para>Levels are settled one after the other: lateness, then risk among plans no later, then cost among plans no later and no riskier.
-/// A pass in one go gives the first plan, so that there is an answer however short the time; a search by small changes makes it better, linear programs
-/// bound it, and the constraint model settles what they leave open.</para>
+/// A pass in one go gives the first plan, so that there is an answer however short the time; a search by small changes makes it better, prices of what
+/// orders share bound it, and the constraint model settles what they leave open.</para>
 /// <para>Method: docs/methods/kiln-plan.md.</para>
 /// </remarks>
 public static class YardSolver
 {
     private const int FirstTries = 40;
-    private const double SearchShare = 0.7; // of the seconds; what is left is the constraint model's
+    private const double SmallSearchShare = 0.7; // of the seconds; what is left is the constraint model's
+    private const int ModelStacksMost = 45;
+    private const double LateBoundShare = 0.85; // of the bounds' time; the rest is the risk's
+    private const int BoundSteps = 2000; // for a unit of repeatable work
     private const double VisitsPerPair = 40.0; // plans the search visits for a unit of repeatable work: by pairs of stacks
     private const double VisitsMost = 2e5;
     private const double SecondsPerStack = 0.02; // below this the model is not worth building
@@ -57,34 +60,47 @@ public static class YardSolver
         return ByModel(tables, limits, better, watch, bounds, best, score, cancel);
     }
 
-    // Plans and bounds at once: the search for better plans needs one core, the linear programs another.
+    // Plans and bounds at once: the search for better plans needs one core, the bounds another.
     private static void Searched(PlanTables tables, SolverLimits limits, Action<PlanProgress>? better, Stopwatch watch, long[] bounds, ref Plan best, ref PlanScore score, CancellationToken cancel)
     {
         var search = new PlanSearch(tables, (ulong)limits.Seed);
-        var (start, seconds) = (best, SearchShare * limits.Seconds);
+        var (start, reached, seconds) = (best, new[] { score.LateCents, score.RiskCents }, SearchShare(tables) * limits.Seconds);
         var most = limits.RepeatableWork is { } work ? (int)Math.Max(1.0, work * Math.Min(VisitsMost, VisitsPerPair * tables.Stacks.Length * tables.Stacks.Length)) : int.MaxValue;
+        var steps = limits.RepeatableWork is { } share ? (int)Math.Max(1.0, share * BoundSteps) : int.MaxValue;
         double Progress(int visited) => cancel.IsCancellationRequested ? 1.0 : Math.Max((double)visited / most, watch.Elapsed.TotalSeconds / seconds);
-        void Search() => search.Run(start, Progress, (plan, found) => better?.Invoke(new(plan, found, Level(found, 0, Math.Min(bounds[0], found.LateCents)))));
+        void Search() => search.Run(start, Progress, (plan, found) =>
+        {
+            (reached[0], reached[1]) = (found.LateCents, Math.Min(reached[1], found.RiskCents));
+            better?.Invoke(new(plan, found, Level(found, 0, Math.Min(bounds[0], found.LateCents))));
+        });
         void Bound()
         {
-            for (var level = 0; level < 2 && !cancel.IsCancellationRequested && watch.Elapsed.TotalSeconds < limits.Seconds; level++)
+            for (var level = 0; level < 2; level++)
             {
-                bounds[level] = Math.Max(bounds[level], DayBound.Of(tables, level == 1, limits.Seconds - watch.Elapsed.TotalSeconds, cancel));
+                var (one, until) = (level, level == 0 ? seconds * LateBoundShare : seconds);
+                bool More(int done) => done < steps && !cancel.IsCancellationRequested && watch.Elapsed.TotalSeconds < until;
+                if (bounds[one] < reached[one] && More(0))
+                {
+                    bounds[one] = Math.Max(bounds[one], ChargeBound.Of(tables, one == 1, () => Volatile.Read(ref reached[one]), More, found => bounds[one] = Math.Max(bounds[one], found)));
+                }
             }
         }
 
-        if (limits.Workers > 1)
+        if (limits.Workers > 1 && limits.RepeatableWork is null)
         {
             Parallel.Invoke(Search, Bound);
         }
         else
         {
-            Search(); // better plans first: people wait for them
+            Search(); // better plans first: people wait for them, and the bounds look no further than the best
             Bound();
         }
 
         (best, score) = (search.Best, search.Score);
     }
+
+    // What is left is the constraint model's; on large yards it adds nothing.
+    private static double SearchShare(PlanTables tables) => tables.Stacks.Length <= ModelStacksMost ? SmallSearchShare : 1.0;
 
     private static PlanAnswer ByModel(PlanTables tables, SolverLimits limits, Action<PlanProgress>? better, Stopwatch watch, long[] bounds, Plan best, PlanScore score, CancellationToken cancel)
     {
@@ -92,7 +108,7 @@ public static class YardSolver
         for (var level = 0; level < LevelNames.Length; level++)
         {
             var left = limits.Seconds - watch.Elapsed.TotalSeconds;
-            if (cancel.IsCancellationRequested || LevelRun.ValueOf(score, level) <= bounds[level] || (limits.RepeatableWork is null && left < tables.Stacks.Length * SecondsPerStack))
+            if (cancel.IsCancellationRequested || LevelRun.ValueOf(score, level) <= bounds[level] || (limits.RepeatableWork is null && (tables.Stacks.Length > ModelStacksMost || left < tables.Stacks.Length * SecondsPerStack)))
             {
                 continue; // nothing better exists, or there is no time to build the model
             }

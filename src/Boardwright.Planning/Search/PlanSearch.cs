@@ -5,21 +5,27 @@ namespace Boardwright.Planning;
 /// <summary>Looks for better plans by changing one at a time: which stacks go together, in which kiln, and which charge is placed first.</summary>
 /// <remarks>
 /// A list of charges is turned into times by a <see cref="Timetable"/>, so every plan it visits keeps the rules of kilns, crew and heat. Worse plans are
-/// accepted now and then, ever less often (simulated annealing); the best plan by the levels of the score is kept.
+/// accepted now and then, ever less often (simulated annealing); the best plan by the levels of the score is kept. At first only stacks that may serve an order
+/// are moved, several times over, for lateness is theirs; then all stacks, for what they gain.
 /// </remarks>
 internal sealed class PlanSearch
 {
     private const double RiskShare = 0.1;
     private const double CostShare = 0.02;
-    private const double WarmShare = 0.02; // of the first plan's worth: how much worse a change may be at first
+    private const double WarmShare = 0.05; // of the first plan's worth: how much worse a change may be at first
     private const double ColdCents = 20.0;
     private const int CheckEvery = 16;
+    private const int Rounds = 3;
+    private const double RoundsShare = 0.75; // of the work: for the stacks that may serve an order
+    private const double LastWarmShare = 0.1; // of the first heat: the last round keeps what the others found
 
     private readonly PlanTables tables;
     private readonly RandomSequence chance;
     private readonly Timetable timetable;
     private readonly WoodChoice wood;
-    private readonly int[][] units; // stacks that are moved together: one, or a matched set
+    private readonly int[][] all; // stacks that are moved together: one, or a matched set
+    private readonly int[][] asked; // those that may serve an order that counts
+    private int[][] units = []; // those being moved now
     private readonly TimedCharge?[] chargeOfStack;
     private List<Grouped> list = [];
 
@@ -31,11 +37,13 @@ internal sealed class PlanSearch
         wood = new(tables);
         chargeOfStack = new TimedCharge?[tables.Stacks.Length];
         var asItStands = tables.Orders.SelectMany(order => order.Wood).Where(one => !one.Kilned).Select(one => one.Stack).ToHashSet();
-        units =
+        all =
         [
             .. Enumerable.Range(0, tables.Stacks.Length).GroupBy(s => tables.Stacks[s].Stack.MatchedSet ?? tables.Stacks[s].Stack.Id + "\0").Select(group => group.ToArray())
                 .Where(unit => unit.All(s => !tables.Stacks[s].Started && !asItStands.Contains(s)) && Enumerable.Range(0, tables.Kilns.Length).Any(kiln => timetable.Fits(kiln, unit))),
         ];
+        var serving = tables.Orders.Where(order => order is { UnmetDays: > 0, CentsPerDay: > 0 }).SelectMany(order => order.Wood).Select(one => one.Stack).ToHashSet();
+        asked = [.. all.Where(unit => unit.Any(serving.Contains))];
     }
 
     public Plan Best { get; private set; } = null!;
@@ -48,47 +56,76 @@ internal sealed class PlanSearch
     /// <param name="better">Told of each better plan.</param>
     public void Run(Plan start, Func<int, double> progress, Action<Plan, PlanScore>? better = null)
     {
-        list = [.. start.Charges.Where(charge => charge.Started is null).OrderBy(charge => charge.LoadStep).Select(charge => PlanOutlook.Timed(tables, charge)).Select(charge => new Grouped(charge.Kiln, charge.Stacks))];
         (Best, Score) = (start, PlanOutlook.Of(tables, start).Score);
-        if (units.Length == 0)
+        units = all;
+        Begin(start);
+        if (all.Length == 0)
         {
             return;
         }
 
-        var energy = Energy(Visit(better));
-        var warm = Math.Max(ColdCents, WarmShare * Math.Abs(energy));
-        var temperature = warm;
-        for (var visited = 1; ; visited++)
+        var warm = Math.Max(ColdCents, WarmShare * Math.Abs(Energy(Visit(better))));
+        var visited = 0;
+        for (var round = 0; round < Rounds && asked.Length > 0 && asked.Length < all.Length; round++)
         {
-            if (visited % CheckEvery == 0)
+            units = asked;
+            Begin(start);
+            Anneal(warm, RoundsShare * round / Rounds, RoundsShare * (round + 1) / Rounds);
+        }
+
+        var many = units == asked;
+        units = all;
+        Begin(Best);
+        Anneal(many ? Math.Max(ColdCents, LastWarmShare * warm) : warm, many ? RoundsShare : 0.0, 1.0);
+
+        void Anneal(double first, double from, double to)
+        {
+            var temperature = first;
+            for (var energy = Energy(Visit(better)); ;)
             {
-                var done = progress(visited);
-                if (done >= 1.0)
+                if (++visited % CheckEvery == 0)
                 {
-                    return;
+                    var done = progress(visited);
+                    if (done >= to)
+                    {
+                        return;
+                    }
+
+                    temperature = first * Math.Pow(ColdCents / first, Math.Max(0.0, (done - from) / (to - from)));
                 }
 
-                temperature = warm * Math.Pow(ColdCents / warm, done);
-            }
-
-            var before = list;
-            list = [.. before];
-            if (!Change())
-            {
-                list = before;
-                continue;
-            }
-
-            var found = Energy(Visit(better));
-            if (found <= energy || chance.NextUniform() < Math.Exp((energy - found) / temperature))
-            {
-                energy = found;
-            }
-            else
-            {
-                list = before;
+                energy = Accepted(energy, temperature, better);
             }
         }
+    }
+
+    // A plan's charges with the stacks that are moved now.
+    private void Begin(Plan plan)
+    {
+        var moved = units.SelectMany(unit => unit).ToHashSet();
+        list = [.. plan.Charges.Where(charge => charge.Started is null).OrderBy(charge => charge.LoadStep).Select(charge => PlanOutlook.Timed(tables, charge))
+            .Select(charge => new Grouped(charge.Kiln, [.. charge.Stacks.Where(moved.Contains)])).Where(group => group.Stacks.Length > 0)];
+    }
+
+    // One change, kept or taken back; the worth of the list then.
+    private double Accepted(double energy, double temperature, Action<Plan, PlanScore>? better)
+    {
+        var before = list;
+        list = [.. before];
+        if (!Change())
+        {
+            list = before;
+            return energy;
+        }
+
+        var found = Energy(Visit(better));
+        if (found <= energy || chance.NextUniform() < Math.Exp((energy - found) / temperature))
+        {
+            return found;
+        }
+
+        list = before;
+        return energy;
     }
 
     private static double Energy(PlanScore score) => score.LateCents + RiskShare * score.RiskCents + CostShare * score.CostCents;

@@ -1,0 +1,162 @@
+namespace Boardwright.Planning.Solver;
+
+/// <summary>How late the orders of a yard are at least: prices for what they share, and cases where prices do not settle it.</summary>
+/// <remarks>
+/// A case is a part of all plans. The case with the lowest bound is parted in two at what its solutions leave open: whether an order is ready by a day, whether a
+/// unit goes into a kiln or is loaded by a day. No plan is below the lowest case (branch and bound). Method: docs/methods/kiln-plan.md.
+/// </remarks>
+internal sealed class ChargeBound
+{
+    private const double FirstStep = 1.0;
+    private const int FirstPatience = 30;
+    private const double NextStep = 0.3;
+    private const int NextPatience = 6;
+    private const int NextMost = 80;
+    private const double Decided = 0.05; // of a day: what spreads less is not in doubt
+
+    private readonly ChargeYard yard;
+    private readonly PriceAscent ascent;
+    private readonly long step;
+    private readonly Func<long> target;
+    private readonly Func<int, bool> more;
+    private readonly PriorityQueue<Case, long> cases = new();
+    private int steps;
+
+    private ChargeBound(ChargeYard yard, Func<long> target, Func<int, bool> more)
+    {
+        (this.yard, this.target, this.more) = (yard, target, more);
+        ascent = new(yard);
+        step = yard.Asked.Select(asked => asked.Order.CentsPerDay).DefaultIfEmpty(1).Aggregate(Divisor);
+    }
+
+    /// <summary>Cents of lateness that no plan is below.</summary>
+    /// <param name="tables">The yard.</param>
+    /// <param name="most">With the drying times that are enough nine times in ten.</param>
+    /// <param name="target">Lateness of the best plan known, cents; asked now and then.</param>
+    /// <param name="more">Asked with the number of steps done whether there is time for more.</param>
+    /// <param name="better">Told of each better bound.</param>
+    public static long Of(PlanTables tables, bool most, Func<long> target, Func<int, bool> more, Action<long>? better = null)
+    {
+        var yard = new ChargeYard(tables, most);
+        var turns = yard.Loads.Any(kiln => kiln.Any(day => day.Any(load => load.Windows.Any(window => window.NextDay <= load.Day))));
+        return turns || !yard.IsCountable ? 0 : new ChargeBound(yard, target, more).Run(better); // a kiln loaded twice on a day is not foreseen
+    }
+
+    private static long Divisor(long a, long b) => b == 0 ? a : Divisor(b, a % b);
+
+    private long Run(Action<long>? better)
+    {
+        long proven = 0;
+        Add(Branch.All(yard), ascent.First(), long.MinValue, FirstStep, FirstPatience, int.MaxValue);
+        while (cases.TryPeek(out _, out var lowest))
+        {
+            if (lowest > proven)
+            {
+                proven = lowest;
+                better?.Invoke(proven);
+            }
+
+            if (proven >= target() || !more(steps))
+            {
+                return proven;
+            }
+
+            var one = cases.Dequeue();
+            if (Part(one) is not (var (left, right)))
+            {
+                return proven; // nothing left to decide by: the bound stays
+            }
+
+            Add(left, one.Prices, one.Bound, NextStep, NextPatience, NextMost);
+            Add(right, one.Prices, one.Bound, NextStep, NextPatience, NextMost);
+        }
+
+        return Math.Max(proven, target()); // every case is as late as the best plan
+    }
+
+    private void Add(Branch branch, double[] prices, long parent, double first, int patience, int most)
+    {
+        var use = new ChargeUse(yard);
+        var (goal, until) = (target(), steps + (long)most);
+        var (bound, found) = ascent.Run(prices, branch, use, goal * ChargePrices.Parts, (goal - step) * ChargePrices.Parts + 1, first, patience, () => more(++steps) && steps < until);
+        var cents = Math.Max(parent, Up(bound));
+        if (cents < goal)
+        {
+            cases.Enqueue(new(branch, found, use, cents), cents);
+        }
+    }
+
+    // Lateness comes in whole multiples of what all orders' days have in common.
+    private long Up(long parts)
+    {
+        if (parts <= 0)
+        {
+            return 0;
+        }
+
+        var cents = (parts + ChargePrices.Parts - 1) / ChargePrices.Parts;
+        return (cents + step - 1) / step * step;
+    }
+
+    private (Branch, Branch)? Part(Case one)
+    {
+        var (worst, spread) = (-1, 0.0);
+        for (var a = 0; a < yard.Asked.Length; a++)
+        {
+            var doubt = Spread(one.Use.Late[a], one.Use.LateSquare[a], one.Use.Weight) * yard.Asked[a].Order.CentsPerDay;
+            if (one.Branch.LateFrom[a] < one.Branch.LateTo[a] && doubt > spread)
+            {
+                (worst, spread) = (a, doubt);
+            }
+        }
+
+        if (worst >= 0 && spread > Decided * yard.Asked[worst].Order.CentsPerDay)
+        {
+            var late = (int)Math.Floor(one.Use.Late[worst] / one.Use.Weight);
+            return one.Branch.ByLate(yard, worst, Math.Clamp(late, one.Branch.LateFrom[worst], Math.Min(one.Branch.LateTo[worst], yard.Asked[worst].UnmetDays) - 1));
+        }
+
+        return ByUnit(one);
+    }
+
+    private (Branch, Branch)? ByUnit(Case one)
+    {
+        var kilns = yard.Tables.Kilns.Length;
+        var (branch, most) = (((Branch, Branch)?)null, Decided);
+        for (var u = 0; u < yard.Units.Length; u++)
+        {
+            var often = one.Use.Often.AsSpan(u * kilns, kilns);
+            var all = 0.0;
+            var main = 0;
+            for (var kiln = 0; kiln < kilns; kiln++)
+            {
+                all += often[kiln];
+                main = often[kiln] > often[main] ? kiln : main;
+            }
+
+            if (all <= Decided)
+            {
+                continue;
+            }
+
+            var share = 1.0 - often[main] / all;
+            if (share > most && main < 64)
+            {
+                (branch, most) = (one.Branch.ByKiln(u, main), share);
+            }
+
+            var doubt = Spread(one.Use.Day[u], one.Use.DaySquare[u], all) / 10.0;
+            var day = (int)Math.Floor(one.Use.Day[u] / all);
+            if (doubt > most && one.Branch.LoadFrom[u] <= day && day < one.Branch.LoadTo[u])
+            {
+                (branch, most) = (one.Branch.ByLoad(u, day), doubt);
+            }
+        }
+
+        return branch;
+    }
+
+    private static double Spread(double sum, double squares, double weight) => weight <= 0.0 ? 0.0 : Math.Sqrt(Math.Max(0.0, squares / weight - sum / weight * (sum / weight)));
+
+    private sealed record Case(Branch Branch, double[] Prices, ChargeUse Use, long Bound);
+}
