@@ -77,7 +77,7 @@ public sealed partial class ChainTests(ServedProgram served)
         await page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "It is right: keep it" }).ClickAsync();
 
-        await page.WaitForURLAsync("**/stacks/S-04");
+        await leaf.ArrivedAsync("/stacks/S-04");
         Assert.NotEqual(curveBefore, await curve.GetAttributeAsync("d"));
         await leaf.IsSoundAsync();
 
@@ -104,7 +104,7 @@ public sealed partial class ChainTests(ServedProgram served)
     private static async Task PressAsync(Leaf leaf, ILocator shown, string path)
     {
         await shown.ClickAsync();
-        await leaf.Page.WaitForURLAsync($"**{path}");
+        await leaf.ArrivedAsync(path);
         await leaf.IsSoundAsync();
     }
 

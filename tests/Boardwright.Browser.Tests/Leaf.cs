@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Boardwright.Testing;
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
@@ -49,6 +50,14 @@ public sealed class Leaf : IAsyncDisposable
         var response = await Page.GotoAsync(path);
         Assert.Equal(status, response!.Status);
         complaints.RemoveAll(complaint => status >= 400 && complaint.Contains($"status of {status}", StringComparison.Ordinal));
+        await Page.EvaluateAsync("() => document.fonts.ready");
+    }
+
+    /// <summary>Waits until a pressed link or key has brought another address, and it is whole. The page is asked: an event of it may have passed by before anybody listened.</summary>
+    public async Task ArrivedAsync(string path)
+    {
+        await Assertions.Expect(Page).ToHaveURLAsync(new Regex($"{Regex.Escape(path)}$"), new() { Timeout = 30_000 });
+        await Page.WaitForFunctionAsync("() => document.readyState === 'complete'");
         await Page.EvaluateAsync("() => document.fonts.ready");
     }
 

@@ -50,7 +50,7 @@ internal sealed partial class YardModel
     {
         var k = tables.Kilns[kiln];
         ChargeSlot? before = null;
-        var intervals = k.Kiln.Outages.Select(outage => Model.NewFixedSizeIntervalVar(outage.From, outage.Length, "outage")).ToList();
+        var intervals = StepRange.Joined(k.Kiln.Outages).Select(outage => Model.NewFixedSizeIntervalVar(outage.From, outage.Length, "outage")).ToList();
         if (k.Started is not null)
         {
             before = StandingSlot(kiln);

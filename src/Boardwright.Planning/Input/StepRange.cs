@@ -13,4 +13,20 @@ public readonly record struct StepRange(int From, int To)
 
     /// <summary>True when <paramref name="other"/> lies wholly inside.</summary>
     public bool Holds(StepRange other) => From <= other.From && other.To <= To;
+
+    /// <summary>The same steps as stretches that do not touch one another, in the order of time: a kiln that is down already may be supposed out of use as well.</summary>
+    public static IReadOnlyList<StepRange> Joined(IEnumerable<StepRange> stretches)
+    {
+        ArgumentNullException.ThrowIfNull(stretches);
+        var joined = new List<StepRange>();
+        foreach (var next in stretches.Where(stretch => stretch.Length > 0).OrderBy(stretch => stretch.From))
+        {
+            if (joined.Count > 0 && next.From <= joined[^1].To)
+                joined[^1] = new(joined[^1].From, Math.Max(joined[^1].To, next.To));
+            else
+                joined.Add(next);
+        }
+
+        return joined;
+    }
 }

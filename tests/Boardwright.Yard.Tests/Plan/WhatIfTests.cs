@@ -1,4 +1,8 @@
 using Boardwright.Planning;
+using Boardwright.Quantities;
+using Boardwright.Testing;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.Facts;
 using Boardwright.Yard.UseCases;
 
 namespace Boardwright.Yard.Tests.Plan;
@@ -57,15 +61,20 @@ public sealed class WhatIfTests
     [Fact]
     public void Remedy_of_a_late_order_is_the_cheapest_that_helps_it()
     {
-        var made = SmallYard.Made;
+        // Both kilns down until after the orders are due: nothing the search finds can have them ready in time.
+        var book = SmallBook.Open();
+        foreach (var kiln in book.State.Kilns.Keys)
+            Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(book.Write([new NewEntry("Pell", new EquipmentDown(kiln, "fan motor", new(2026, 11, 20)))]));
+        var made = Assert.IsType<Outcome<PlanMade>.Done>(PlanMade.Of(book.State, new(Days: 42, WorkShare: Little), cancel: TestContext.Current.CancellationToken)).Value;
+        IReadOnlyList<PlanTried> tried = [.. PlanWhatIf.Tries(book.State, made, Little, TestContext.Current.CancellationToken)];
         var late = made.Answer.Outlook.Orders.Where(order => order.LateDays > 0).ToList();
-        var remedies = PlanWhatIf.Remedies(made, Tried.Value);
+        var remedies = PlanWhatIf.Remedies(made, tried);
 
         Assert.NotEmpty(late);
         Assert.Equal(late.Select(order => order.Order), remedies.Select(remedy => remedy.Order));
         Assert.All(remedies, remedy =>
         {
-            var helping = Tried.Value.Where(one => one.IsRemedy && one.DaysLate(remedy.Order) < remedy.LateDays).ToList();
+            var helping = tried.Where(one => one.IsRemedy && one.DaysLate(remedy.Order) < remedy.LateDays).ToList();
             Assert.Equal(helping.Count > 0, remedy.By is not null);
             Assert.True(remedy.By is null || helping.All(one => one.CostMoney >= remedy.By.CostMoney));
         });
