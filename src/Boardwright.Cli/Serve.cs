@@ -37,7 +37,7 @@ public static class Serve
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory, WebRootPath = ".", ApplicationName = "boardwright" });
         builder.Logging.SetMinimumLevel(LogLevel.Warning).AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.WebHost.UseUrls($"http://127.0.0.1:{options.Port}");
-        builder.AddBoardwrightPages(book, Path.Combine(options.DataFolder, "keys"), options.DemoFolder, options.PlanWork);
+        builder.AddBoardwrightPages(book, Path.Combine(options.DataFolder, "keys"), options.DemoFolder, options.PlanWork, new PlanShelfFile(Path.Combine(options.DataFolder, "plans.json")));
         builder.Services.AddHostedService(_ => new DailyCopies(book, Place(options), Path.Combine(options.DataFolder, "copies", "daily"), TimeProvider.System, error));
         if ((options.Broker ?? options.Sensors) is { } broker)
             builder.Services.AddHostedService(services => new SensorStation(services.GetRequiredService<SensorDesk>(), broker, options.Broker is not null, options.BrokerKey, TimeProvider.System, error));

@@ -25,6 +25,9 @@ public sealed record Interruption(string Equipment, DateOnly From, DateOnly To)
             : new Refusal(what, text, Form);
     }
 
+    /// <summary>As <see cref="Read"/> takes it.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Equipment}:{From:yyyy-MM-dd}..{To:yyyy-MM-dd}");
+
     /// <summary>The input as it would be. A charge standing in the kiln dries on after the pause: the charge's clock stops.</summary>
     /// <returns>Refused when the yard has no such kiln or boiler.</returns>
     public Outcome<PlanInput> ApplyTo(PlanInput input)

@@ -27,12 +27,13 @@ public static class BoardwrightPages
     /// <param name="keysFolder">Where the keys that keep open forms valid over restarts are kept.</param>
     /// <param name="demoFolder">The demonstration's files, so that its days can be turned; null without.</param>
     /// <param name="planWork">Work put into a plan of the season, as a share of the usual.</param>
-    public static void AddBoardwrightPages(this WebApplicationBuilder builder, YardBook book, string keysFolder, string? demoFolder = null, double planWork = 1.0)
+    /// <param name="shelf">Where plans lie between two runs of the program; null keeps them as long as it runs.</param>
+    public static void AddBoardwrightPages(this WebApplicationBuilder builder, YardBook book, string keysFolder, string? demoFolder = null, double planWork = 1.0, IPlanShelf? shelf = null)
     {
         ArgumentNullException.ThrowIfNull(builder);
         builder.WebHost.UseStaticWebAssets();   // run from the build's folder, styles and fonts still lie in the source; published, this does nothing
         builder.Services.AddSingleton(book);
-        var plans = new PlanDesk(book, TimeProvider.System, planWork);
+        var plans = new PlanDesk(book, TimeProvider.System, planWork, shelf);
         builder.Services.AddSingleton(plans);
         builder.Services.AddSingleton(new WhatIfDesk(book, plans, planWork));
         builder.Services.AddSingleton(new SensorDesk(book, TimeProvider.System));

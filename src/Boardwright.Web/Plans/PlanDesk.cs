@@ -18,12 +18,14 @@ public sealed record PlanView(PlanMade? Best, Outcome<PlanMade>? Ended, TimeSpan
 /// <param name="book">The yard.</param>
 /// <param name="clock">Tells how long a search runs.</param>
 /// <param name="workShare">Work put into a plan, as a share of the usual.</param>
+/// <param name="shelf">Where plans lie that newer ones begin from and are compared with; null keeps them as long as the program runs.</param>
 /// <remarks>One search at a time, so that the pages stay quick. A write to the book or a new day ends the searches of the old state.</remarks>
-public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare = 1.0) : IDisposable
+public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare = 1.0, IPlanShelf? shelf = null) : IDisposable
 {
     private const int KeptMost = 12;
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(300);
 
+    private readonly IPlanShelf shelf = shelf ?? new MemoryPlanShelf();
     private readonly Lock gate = new();
     private readonly SemaphoreSlim oneAtATime = new(1, 1);
     private readonly Dictionary<(int Entries, DateOnly Today, string Without), Work> works = [];
@@ -49,6 +51,15 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare
                 Outcome<PlanMade>.NoAnswer(var why) => why,
                 _ => "it is not there.",
             });
+    }
+
+    /// <summary>Ends the search for the yard as it stands: the best plan so far is the plan. Nothing happens where none was found yet, or it has ended.</summary>
+    public void Enough(IReadOnlyList<Interruption>? without = null)
+    {
+        if (Begun(without ?? []) is { Best: not null } work)
+        {
+            work.Enough();
+        }
     }
 
     /// <summary>Ends when the plan of the yard as it stands is made, cannot be made, or is given up for a newer state.</summary>
@@ -101,10 +112,13 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare
         await oneAtATime.WaitAsync(work.Token).ConfigureAwait(false);
         try
         {
-            var made = PlanMade.Of(state, new PlanRequest(Without: without, WorkShare: workShare), better => work.Best = better, work.Token);
-            if (without.Count == 0 && Done(made) is { } plan)
+            var kept = shelf.Read();
+            var start = KeptPlan.Newest(kept, state)?.Plan;
+            var made = PlanMade.Of(state, new PlanRequest(Without: without, WorkShare: workShare, Start: start), better => work.Best = better, work.Token, work.IsEnough);
+            if (without.Count == 0 && !work.Token.IsCancellationRequested && Done(made) is { } plan)
             {
-                work.Season = SeasonNow.Of(state, plan);
+                work.Season = SeasonNow.Of(state, plan) with { Changes = KeptPlan.Before(kept, state) is { } before ? PlanChanges.Of(state, plan, before) : null };
+                shelf.Write(KeptPlan.After(kept, state, KeptPlan.Of(state, plan)));
             }
 
             return made;
@@ -120,12 +134,15 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare
     private sealed class Work(long since) : IDisposable
     {
         private readonly CancellationTokenSource cancel = new();
+        private readonly CancellationTokenSource enough = new();
         private volatile PlanMade? best;
         private volatile SeasonNow? season;
 
         public long Since { get; } = since;
 
         public CancellationToken Token => cancel.Token;
+
+        public CancellationToken IsEnough => enough.Token;
 
         public Task<Outcome<PlanMade>> Task { get; set; } = null!;
 
@@ -143,6 +160,12 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare
 
         public void Cancel() => cancel.Cancel();
 
-        public void Dispose() => cancel.Dispose();
+        public void Enough() => enough.Cancel();
+
+        public void Dispose()
+        {
+            cancel.Dispose();
+            enough.Dispose();
+        }
     }
 }

@@ -1,6 +1,8 @@
 using System.Globalization;
 using Boardwright.Documents;
 using Boardwright.Documents.Weeks;
+using Boardwright.Planning;
+using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.UseCases;
 using Microsoft.AspNetCore.Builder;
@@ -9,7 +11,7 @@ using Microsoft.AspNetCore.Routing;
 
 namespace Boardwright.Web.Plans;
 
-/// <summary>The plan for calendars and for the wall: <c>/season/calendar.ics</c>, and <c>/season/week-sheet.pdf?week=2026-11-02</c> with <c>paper</c>.</summary>
+/// <summary>The plan for calendars and for the wall: <c>/season/calendar.ics</c>, and <c>/season/week-sheet.pdf?week=2026-11-02</c> with <c>paper</c>; and the key that ends a search, <c>/season/enough</c>.</summary>
 public static class SeasonEndpoints
 {
     private const string AskAgain = "The plan is being made. Ask again in half a minute.";
@@ -22,10 +24,26 @@ public static class SeasonEndpoints
         ArgumentNullException.ThrowIfNull(clock);
         routes.MapGet("/season/calendar.ics", (HttpResponse response) => Events(book, desk, response, events =>
             Results.Text(CalendarText.Of(book.State.Yard?.Name ?? "Boardwright", clock.GetUtcNow().UtcDateTime, events), "text/calendar", System.Text.Encoding.UTF8)));
+        routes.MapPost("/season/enough", (IFormCollection form) => Enough(desk, form));
         routes.MapGet("/season/week-sheet.pdf", (string? week, string? paper, HttpResponse response) =>
             Day(week, book.State.Today) is not { } day ? Refused("week", week!, "a day such as 2026-11-02")
             : Sheet(paper) is not { } sheet ? Refused("paper", paper!, "a4 or letter")
             : Events(book, desk, response, events => Results.File(WeekSheet.Render(new(book.State.Yard?.Name ?? "Boardwright", Monday(day), book.Now, SeasonEvents.Lines(events)), sheet), "application/pdf", $"week-{Monday(day):yyyy-MM-dd}.pdf")));
+    }
+
+    // The search for this plan ends; the page the key stood on is shown again.
+    private static IResult Enough(PlanDesk desk, IFormCollection form)
+    {
+        var read = form["without"].ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(text => Interruption.Read("without", text)).ToList();
+        if (read.OfType<Outcome<Interruption>.Refused>().FirstOrDefault() is { Reasons: [var reason, ..] })
+        {
+            return Refused(reason.What, reason.Given, reason.Accepted);
+        }
+
+        desk.Enough([.. read.OfType<Outcome<Interruption>.Done>().Select(done => done.Value)]);
+        return Uri.TryCreate(form["back"].ToString(), UriKind.Relative, out var back) && back.OriginalString.StartsWith('/') && !back.OriginalString.StartsWith("//", StringComparison.Ordinal)
+            ? Results.LocalRedirect(back.OriginalString)
+            : Results.LocalRedirect("/season");
     }
 
     private static IResult Events(YardBook book, PlanDesk desk, HttpResponse response, Func<IReadOnlyList<CalendarEvent>, IResult> show)

@@ -41,6 +41,55 @@ public sealed class DeskTests
     }
 
     [Fact]
+    public async Task Season_says_what_changed_since_the_plan_before_it_and_why()
+    {
+        var book = SmallBook.Open();
+        using var desk = new PlanDesk(book, TimeProvider.System, Little);
+        await desk.MadeAsync();
+        Assert.Null(desk.Season().Changes);
+
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(book.Write("Pell", new MoistureRead("S-07", MoistureMethod.OvenSections, MeanPct: 55.0, SdPct: 1.0, Boards: 12)));
+        await desk.MadeAsync();
+
+        var changes = desk.Season().Changes;
+        Assert.NotNull(changes);
+        Assert.Contains(changes.Promises, promise => promise.Order == "O-301" && promise.Why.Any(fact => fact.Because == book.State.Entries[^1]));
+    }
+
+    [Fact]
+    public async Task Plans_on_the_shelf_outlive_the_desk()
+    {
+        var (book, shelf) = (SmallBook.Open(), new MemoryPlanShelf());
+        using (var first = new PlanDesk(book, TimeProvider.System, Little, shelf))
+        {
+            await first.MadeAsync();
+        }
+
+        book.Write("Pell", new MoistureRead("S-07", MoistureMethod.OvenSections, MeanPct: 55.0, SdPct: 1.0, Boards: 12));
+        using var second = new PlanDesk(book, TimeProvider.System, Little, shelf);
+        await second.MadeAsync();
+
+        Assert.NotNull(second.Season().Changes);
+        Assert.Equal(2, shelf.Read().Count);
+    }
+
+    [Fact]
+    public async Task Search_ends_when_somebody_says_it_is_enough()
+    {
+        using var desk = new PlanDesk(SmallBook.Open(), TimeProvider.System, workShare: 10.0);
+        for (var looks = 0; desk.Look() is { Best: null, IsRunning: true } && looks < 400; looks++)
+        {
+            // Each look waits a moment for the first plan.
+        }
+
+        desk.Enough();
+        await desk.MadeAsync().WaitAsync(TimeSpan.FromMinutes(1), TestContext.Current.CancellationToken);
+
+        Assert.False(desk.Look().IsRunning);
+        Assert.NotNull(desk.Season().Sheet);
+    }
+
+    [Fact]
     public async Task Yard_that_cannot_be_planned_says_why()
     {
         using var desk = new PlanDesk(new YardBook(new MemoryBookStore([]), new StandingClock(new(2026, 11, 2, 16, 0, 0))), TimeProvider.System, Little);

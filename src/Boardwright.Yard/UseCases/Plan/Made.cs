@@ -12,7 +12,8 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="Seconds">Search by the clock; null for a set amount of work that gives the same plan each time.</param>
 /// <param name="Without">Kilns or boilers that cannot be used, and when.</param>
 /// <param name="WorkShare">The set amount of work as a share of the usual; the same share gives the same plan.</param>
-public sealed record PlanRequest(int? Days = null, double? Seconds = null, IReadOnlyList<Interruption>? Without = null, double WorkShare = 1.0);
+/// <param name="Start">An earlier plan to begin from: what of it can still be done is kept where nothing better is found. Null for none.</param>
+public sealed record PlanRequest(int? Days = null, double? Seconds = null, IReadOnlyList<Interruption>? Without = null, double WorkShare = 1.0, Plan? Start = null);
 
 /// <summary>A checked plan of a yard, with what may be promised and why not more.</summary>
 /// <param name="Yard">The yard as the planner saw it, without interruptions.</param>
@@ -46,11 +47,13 @@ public sealed record PlanMade(
     /// <param name="state">The yard.</param>
     /// <param name="request">What is asked.</param>
     /// <param name="better">Told of each better plan, from solver threads, one at a time.</param>
-    /// <param name="cancel">Ends early with the best plan so far.</param>
-    public static Outcome<PlanMade> Of(YardState state, PlanRequest request, Action<PlanMade>? better = null, CancellationToken cancel = default) => Ask(state, request).Then(asked =>
+    /// <param name="cancel">Ends early with the best plan so far, without the reasons.</param>
+    /// <param name="enough">Ends the search early: the best plan so far is the plan, with its reasons.</param>
+    public static Outcome<PlanMade> Of(YardState state, PlanRequest request, Action<PlanMade>? better = null, CancellationToken cancel = default, CancellationToken enough = default) => Ask(state, request).Then(asked =>
     {
-        var limits = Limits(request.Seconds is { } seconds ? new(seconds, Workers) : new(SecondsMost, Workers, UsualWork * request.WorkShare));
-        return YardSolver.Solve(asked.Input, limits, progress => better?.Invoke(Checked(asked.Yard, asked.Input, Progress(asked.Input, progress), [])), cancel)
+        using var ends = CancellationTokenSource.CreateLinkedTokenSource(cancel, enough);
+        var limits = Limits(request.Seconds is { } seconds ? new(seconds, Workers) : new(SecondsMost, Workers, UsualWork * request.WorkShare)) with { Start = request.Start };
+        return YardSolver.Solve(asked.Input, limits, progress => better?.Invoke(Checked(asked.Yard, asked.Input, Progress(asked.Input, progress), [])), ends.Token)
             .Then<PlanMade>(answer => Checked(asked.Yard, asked.Input, answer, LateReasons.Find(asked.Input, answer.Plan, Limits(new(ReasonSeconds, Workers, ReasonWork * request.WorkShare)), cancel)));
     });
 

@@ -67,7 +67,7 @@ public static class PlanMake
         return new(
             levels[0].ValueMoney, levels[0].BoundMoney, levels[0].GapPct, [.. made.Answer.Outlook.Charges.Select(charge => Show(made, charge)).OrderBy(charge => charge.Start).ThenBy(charge => charge.Kiln, StringComparer.Ordinal)],
             [.. Enumerable.Range(0, made.Input.Orders.Count).Select(order => Show(made, order))], [.. made.Answer.Outlook.Heat.Select((heat, day) => Show(made, heat, day))],
-            levels, calendar.FirstDay, calendar.Days, [.. without.Select(one => $"{one.Equipment}:{one.From:yyyy-MM-dd}..{one.To:yyyy-MM-dd}")], made.Yard.Left, made.Yard.Notes);
+            levels, calendar.FirstDay, calendar.Days, [.. without.Select(one => one.ToString())], made.Yard.Left, made.Yard.Notes);
     }
 
     /// <summary>Why an order is late or not sure, in words; null when nothing is amiss.</summary>

@@ -9,6 +9,9 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="Why">Why there is no plan, in a sentence; null where there is one, and where nobody asked for one.</param>
 public sealed record SeasonNow(PlanMade? Made, SeasonSheet? Sheet, IReadOnlyDictionary<string, string> Ways, string? Why)
 {
+    /// <summary>What changed since an earlier plan, and why; null where there is no earlier plan.</summary>
+    public PlanChanges? Changes { get; init; }
+
     /// <summary>Nobody asked for the plan.</summary>
     public static SeasonNow NotAsked { get; } = new(null, null, new Dictionary<string, string>(), null);
 
