@@ -91,7 +91,7 @@ public sealed class PlanChangesTests
     [Fact]
     public void Words_count_what_moved()
     {
-        var changes = Wetter.Value.Changes with { Loads = [new("S-01", ("K1", DemonstrationBook.FirstDay), null, false)], Promises = [new("O-301", "O-301", DemonstrationBook.FirstDay, DemonstrationBook.FirstDay, null, null, [], [])] };
+        var changes = Wetter.Value.Changes with { Loads = [new("S-01", ("K1", DemonstrationBook.FirstDay), null, false)], Promises = [new("O-301", "O-301", DemonstrationBook.FirstDay, DemonstrationBook.FirstDay, null, null, [], [], [], [])] };
 
         Assert.Equal("Since the plan of this morning: 1 promise later, 1 stack loaded otherwise. What changed and why.", changes.Words(DemonstrationBook.FirstDay));
     }

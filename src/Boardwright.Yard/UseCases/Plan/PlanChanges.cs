@@ -13,7 +13,10 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="Now">Likely ready by the plan now: the rest is what the plan did. Null where it is not ready at all.</param>
 /// <param name="Why">Facts about it, its wood and its kilns that moved.</param>
 /// <param name="Loads">Its wood that goes elsewhere.</param>
-public sealed record PromiseMoved(string Id, string Order, DateOnly Due, DateOnly? Was, DateOnly? SameLoads, DateOnly? Now, IReadOnlyList<FactMoved> Why, IReadOnlyList<LoadMoved> Loads)
+/// <param name="WoodWas">The stacks that served it.</param>
+/// <param name="WoodNow">The stacks that serve it now.</param>
+public sealed record PromiseMoved(
+    string Id, string Order, DateOnly Due, DateOnly? Was, DateOnly? SameLoads, DateOnly? Now, IReadOnlyList<FactMoved> Why, IReadOnlyList<LoadMoved> Loads, IReadOnlyList<string> WoodWas, IReadOnlyList<string> WoodNow)
 {
     /// <summary>In time now though it was not, or sooner.</summary>
     public bool IsBetter => (Now ?? DateOnly.MaxValue) < (Was ?? DateOnly.MaxValue);
@@ -112,7 +115,7 @@ public sealed record PlanChanges(
 
         var about = charges.SelectMany(charge => charge.Stacks).Concat(charges.Select(charge => charge.Kiln)).Concat(wood).Append(id).Append(FactMoved.Everything).ToHashSet(StringComparer.Ordinal);
         about.UnionWith(made.Input.Heat.Boilers.Select(boiler => boiler.Id));
-        return new(id, made.Yard.Lines[order].Order.Tag, made.Input.Orders[order].Due, was?.ReadyHalf, same.Orders[order].ReadyHalf, now.ReadyHalf, [.. facts.Where(fact => about.Contains(fact.About))], [.. loads.Where(load => wood.Contains(load.Stack))]);
+        return new(id, made.Yard.Lines[order].Order.Tag, made.Input.Orders[order].Due, was?.ReadyHalf, same.Orders[order].ReadyHalf, now.ReadyHalf, [.. facts.Where(fact => about.Contains(fact.About))], [.. loads.Where(load => wood.Contains(load.Stack))], [.. Wood(before, id).Distinct().Order(StringComparer.Ordinal)], [.. made.ServedBy(order).Order(StringComparer.Ordinal)]);
     }
 
     private static IReadOnlyList<LoadMoved> LoadsMoved(PlanInput then, Plan before, PlanInput now, Plan after)
