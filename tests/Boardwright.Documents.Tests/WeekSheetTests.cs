@@ -15,4 +15,14 @@ public class WeekSheetTests
         Assert.DoesNotContain("next", words);
         Assert.Equal(["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"], words.Where(word => word is "Mon" or "Tue" or "Wed" or "Thu" or "Fri" or "Sat" or "Sun"));
     }
+
+    [Fact]
+    public void Nothing_of_a_long_line_is_cut()
+    {
+        var pdf = WeekSheet.Render(WeekExamples.Full with { Yard = WeekExamples.Week.Yard });
+
+        var words = Pdf.Words(pdf).Select(word => word.Text).ToList();
+        Assert.DoesNotContain(words, word => word.Contains('…', StringComparison.Ordinal));
+        Assert.Equal(40, words.Count(word => word == "3,150"));
+    }
 }

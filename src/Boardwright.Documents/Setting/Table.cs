@@ -22,6 +22,7 @@ internal sealed class Table(IReadOnlyList<Column> columns)
 {
     private const double GutterMm = 6.0;
     private const double CellGapMm = 2.4;
+    private const double PaddingMm = 2.4;
 
     /// <summary>9 mm takes a pencil; printed rows may be lower.</summary>
     public double RowMm { get; init; } = 6.0;
@@ -30,21 +31,39 @@ internal sealed class Table(IReadOnlyList<Column> columns)
 
     public int Panels { get; init; } = 1;
 
+    /// <summary>Rows grow with their words instead of cutting them; for tables of one panel.</summary>
+    public bool Grows { get; init; }
+
     public void Draw(Form form, IReadOnlyList<Row> rows)
     {
         for (var done = 0; done < rows.Count;)
         {
             form.Need(HeadMm + (2.0 * RowMm));
-            var deep = Math.Min((int)((form.Room - HeadMm) / RowMm), (rows.Count - done + Panels - 1) / Panels);
+            var deep = Grows ? Fitting(form, [.. rows.Skip(done)]) : Math.Min((int)((form.Room - HeadMm) / RowMm), (rows.Count - done + Panels - 1) / Panels);
             for (var panel = 0; panel < Panels; panel++)
                 DrawPanel(form, panel, [.. rows.Skip(done + (panel * deep)).Take(deep)]);
 
-            form.Y += HeadMm + (deep * RowMm);
+            form.Y += HeadMm + (Grows ? rows.Skip(done).Take(deep).Sum(row => HeightMm(form, row)) : deep * RowMm);
             done += deep * Panels;
         }
 
         form.Y += 2.5;
     }
+
+    // One at least: a row higher than a sheet would be asked for for ever.
+    private int Fitting(Form form, IReadOnlyList<Row> rows)
+    {
+        var (room, deep) = (form.Room - HeadMm, 0);
+        while (deep < rows.Count && (room -= HeightMm(form, rows[deep])) >= 0.0)
+            deep++;
+        return Math.Max(1, deep);
+    }
+
+    private double HeightMm(Form form, Row row) => !Grows ? RowMm : Places(form.Left, form.Width).Zip(row.Cells).Max(cell =>
+    {
+        var font = cell.First.Column.Bold ? form.Letters.Bold(Points) : form.Letters.Regular(Points);
+        return Math.Max(RowMm, (Fit.Wrap(form.Sheet, font, cell.Second, cell.First.Width - CellGapMm).Count * Sheet.LineMm(font)) + PaddingMm);
+    });
 
     private double HeadMm => columns.Any(c => c.Head.Contains('\n')) ? 9.5 : 5.5;
 
@@ -63,8 +82,9 @@ internal sealed class Table(IReadOnlyList<Column> columns)
             if (row.Heavy)
                 form.Sheet.Line(left, y, left + width, y, Ink.Heavy);
 
-            DrawRow(form, row, left, width, y);
-            y += RowMm;
+            var height = HeightMm(form, row);
+            DrawRow(form, row, left, width, y, height);
+            y += height;
             form.Sheet.Line(left, y, left + width, y, Ink.Fine);
         }
     }
@@ -83,27 +103,33 @@ internal sealed class Table(IReadOnlyList<Column> columns)
         }
     }
 
-    private void DrawRow(Form form, Row row, double left, double width, double y)
+    private void DrawRow(Form form, Row row, double left, double width, double y, double height)
     {
         foreach (var ((column, x, w), text) in Places(left, width).Zip(row.Cells))
         {
             if (column.Pencil && text.Length == 0)
             {
-                form.Sheet.Line(x, y, x, y + RowMm, Ink.Fine);
-                form.Sheet.Line(x + w, y, x + w, y + RowMm, Ink.Fine);
+                form.Sheet.Line(x, y, x, y + height, Ink.Fine);
+                form.Sheet.Line(x + w, y, x + w, y + height, Ink.Fine);
             }
 
             var reversed = row.Marked && x <= left;
             if (reversed)
-                form.Sheet.Fill(x, y, w, RowMm);
+                form.Sheet.Fill(x, y, w, height);
 
-            DrawCell(form, column, row.Heavy || column.Bold, text, x, w, y, reversed);
+            DrawCell(form, column, row.Heavy || column.Bold, text, x, w, y, height, reversed);
         }
     }
 
-    private void DrawCell(Form form, Column column, bool bold, string text, double x, double w, double y, bool white = false)
+    private void DrawCell(Form form, Column column, bool bold, string text, double x, double w, double y, double height, bool white = false)
     {
-        if (text.Split('\n') is [var upper, var lower])
+        if (Grows)
+        {
+            var face = bold ? form.Letters.Bold(Points) : form.Letters.Regular(Points);
+            var lines = new Fit(face, Fit.Wrap(form.Sheet, face, text, w - CellGapMm));
+            lines.Draw(form.Sheet, Anchor(column, x, w), y + ((height - lines.HeightMm) / 2.0) + 0.8, column.Align);
+        }
+        else if (text.Split('\n') is [var upper, var lower])
         {
             DrawLine(form, column, true, upper, x, w, y - 2.2);
             DrawLine(form, column, false, lower, x, w, y + 2.2);

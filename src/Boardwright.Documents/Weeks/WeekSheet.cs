@@ -10,7 +10,7 @@ public static class WeekSheet
 
     private static readonly Column[] Columns =
     [
-        new("Day", 22, Align.Left, Bold: true), new("Hour", 12), new("What", 34, Align.Left, Bold: true), new("Which", 84, Align.Left), new("Done, by", 26, Pencil: true),
+        new("Day", 24, Align.Left, Bold: true), new("Hour", 14), new("What", 40, Align.Left, Bold: true), new("Which", 84, Align.Left), new("Done, by", 20, Pencil: true),
     ];
 
     /// <param name="paper">A4 or letter. Default A4.</param>
@@ -19,7 +19,7 @@ public static class WeekSheet
         ArgumentNullException.ThrowIfNull(content);
         var head = new FormHead("Week sheet", $"{Print.ShortDay(content.Monday)} to {Print.ShortDay(content.Monday.AddDays(Days - 1))}", content.Yard, $"plan of {Print.Moment(content.Made)}");
         using var form = new Form(paper ?? Paper.A4, $"Week sheet {content.Monday:yyyy-MM-dd}", content.Made, head);
-        new Table(Columns) { RowMm = 9.0 }.Draw(form, [.. Enumerable.Range(0, Days).SelectMany(day => Rows(content, content.Monday.AddDays(day)))]);
+        new Table(Columns) { RowMm = 8.0, Grows = true }.Draw(form, [.. Enumerable.Range(0, Days).SelectMany(day => Rows(content, content.Monday.AddDays(day)))]);
         form.Paragraph("Unloading: only when the samples say that the charge is done; the plan's hour is the likely one.");
         return form.Finish();
     }

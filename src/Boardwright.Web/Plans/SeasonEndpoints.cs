@@ -28,7 +28,7 @@ public static class SeasonEndpoints
         routes.MapGet("/season/week-sheet.pdf", (string? week, string? paper, HttpResponse response) =>
             Day(week, book.State.Today) is not { } day ? Refused("week", week!, "a day such as 2026-11-02")
             : Sheet(paper) is not { } sheet ? Refused("paper", paper!, "a4 or letter")
-            : Events(book, desk, response, events => Results.File(WeekSheet.Render(new(book.State.Yard?.Name ?? "Boardwright", Monday(day), book.Now, SeasonEvents.Lines(events)), sheet), "application/pdf", $"week-{Monday(day):yyyy-MM-dd}.pdf")));
+            : Events(book, desk, response, events => Results.File(WeekSheet.Render(new(book.State.Yard?.Name ?? "Boardwright", Monday(day), book.Now, [.. SeasonEvents.Lines(events), .. WeekRounds.Of(book.State, Monday(day), desk.Season().Sheet).Select(round => new WeekLine(round.Day, round.At, round.What, round.Which))]), sheet), "application/pdf", $"week-{Monday(day):yyyy-MM-dd}.pdf")));
     }
 
     // The search for this plan ends; the page the key stood on is shown again.

@@ -46,6 +46,10 @@ internal static class ChargesToWatch
         { Charge = charge.Tag };
     }
 
+    /// <summary>True when the samples of a charge are to be weighed on a day, as they have been so far; null for a charge without samples.</summary>
+    public static bool? WeighingsDue(Charge charge, DateOnly day) => !charge.SoundSamples.Any() ? null
+        : (day.DayNumber - charge.SoundSamples.Max(sample => sample.Weighings[^1].At).Day().DayNumber) is var since && since > 0 && since % UsualDays(charge) == 0;
+
     // As this charge has been weighed so far: the middle gap between weighings; every day at first.
     private static int UsualDays(Charge charge)
     {

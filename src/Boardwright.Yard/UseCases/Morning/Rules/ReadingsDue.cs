@@ -8,6 +8,14 @@ internal static class ReadingsDue
 {
     private const int ColdReadingDays = 3;
 
+    /// <summary>Stacks whose usual days between readings end on a day; today all that are due.</summary>
+    public static IReadOnlyList<string> On(YardState state, DateOnly day) =>
+    [
+        .. state.Stacks.Values.Where(stack => stack is { IsHere: true, Stage: StackStage.AirDrying })
+            .Where(stack => (stack.Moisture is { } reading ? reading.At.Day().AddDays(SheetSettings.ReadingDays(state)) : state.Today) is var due && (due == day || due < day && day == state.Today))
+            .Select(stack => stack.Tag),
+    ];
+
     public static IEnumerable<DayTask> Of(YardState state)
     {
         foreach (var stack in state.Stacks.Values.Where(stack => stack is { IsHere: true, Stage: StackStage.AirDrying }))
