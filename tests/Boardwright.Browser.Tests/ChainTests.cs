@@ -73,6 +73,7 @@ public sealed partial class ChainTests(ServedProgram served)
         }
 
         await page.GetByLabel("The wood’s own temperature").FillAsync("37");
+        await page.GetByLabel("Who").SelectOptionAsync("Oda");
         await leaf.IsSoundAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "It is right: keep it" }).ClickAsync();

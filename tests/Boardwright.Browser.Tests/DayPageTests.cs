@@ -23,6 +23,7 @@ public sealed class DayPageTests(ServedProgram served)
         await using var leaf = await served.OpenAsync(Screen.Phone);
         await leaf.GoAsync("/pours/shop");
         await leaf.Page.GetByLabel("Shop, or with F").FillAsync("11.25");
+        await leaf.Page.GetByLabel("Who").SelectOptionAsync("Oda");
         await leaf.Page.Context.SetOfflineAsync(true);
         await leaf.Page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).ClickAsync();
 
@@ -34,6 +35,7 @@ public sealed class DayPageTests(ServedProgram served)
         await leaf.GoAsync("/pours/shop");
 
         await Assertions.Expect(leaf.Page.Locator("main").GetByText("11.3")).ToHaveCountAsync(1);
+        await Assertions.Expect(leaf.Page.GetByLabel("Who")).ToHaveValueAsync("Oda");   // who wrote is remembered
     }
 
     [Fact]
@@ -42,6 +44,7 @@ public sealed class DayPageTests(ServedProgram served)
         await using var leaf = await served.OpenAsync(Screen.Phone);
         await leaf.GoAsync("/pours/shop");
         await leaf.Page.GetByLabel("Shop, or with F").FillAsync("900");
+        await leaf.Page.GetByLabel("Who").SelectOptionAsync("Oda");
         await leaf.Page.Context.SetOfflineAsync(true);
         await leaf.Page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).ClickAsync();
         await leaf.Page.Context.SetOfflineAsync(false);

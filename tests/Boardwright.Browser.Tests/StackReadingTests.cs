@@ -18,6 +18,8 @@ public sealed class StackReadingTests(ServedProgram served)
         await leaf.GoAsync("/stacks/S-18/read");
         await page.GetByLabel("The meter shows").FillAsync("22");
         await page.GetByLabel("The wood’s own temperature").FillAsync("40");
+        await Assertions.Expect(page.GetByLabel("Who")).ToHaveValueAsync("");   // nobody wrote on this device yet
+        await page.GetByLabel("Who").SelectOptionAsync("Wren");
         await page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).ClickAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Alert).First).ToContainTextAsync("Out of trend");
         await Assertions.Expect(page.GetByLabel("The meter shows")).ToHaveValueAsync("22");

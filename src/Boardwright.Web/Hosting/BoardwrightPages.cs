@@ -40,6 +40,9 @@ public static class BoardwrightPages
         builder.Services.AddSingleton(new DemonstrationDays(book, demoFolder));
         builder.Services.AddHttpContextAccessor();
         builder.Services.AddRazorComponents();
+        var cookies = YardCookies.Of(keysFolder);
+        builder.Services.AddSingleton(cookies);
+        builder.Services.AddAntiforgery(options => options.Cookie.Name = cookies.Forms);
         builder.Services.AddDataProtection().SetApplicationName("boardwright").PersistKeysToFileSystem(Directory.CreateDirectory(keysFolder));
         builder.Services.AddResponseCompression(options => options.EnableForHttps = true);
         builder.Services.Configure<BrotliCompressionProviderOptions>(options => options.Level = CompressionLevel.Fastest);
@@ -64,11 +67,21 @@ public static class BoardwrightPages
         });
         app.UseStatusCodePagesWithReExecute("/not-there", createScopeForStatusCodePages: true);
         app.UseAntiforgery();
+        var book = app.Services.GetRequiredService<YardBook>();
+        app.Use((context, next) =>
+        {
+            context.Response.OnStarting(() =>
+            {
+                Who.Keep(context, book.State);
+                return Task.CompletedTask;
+            });
+            return next(context);
+        });
         app.MapStaticAssets();
         app.MapCommands();
-        app.MapPapers(app.Services.GetRequiredService<YardBook>());
+        app.MapPapers(book);
         app.MapMethodPictures();
-        app.MapSeason(app.Services.GetRequiredService<YardBook>(), app.Services.GetRequiredService<PlanDesk>(), TimeProvider.System);
+        app.MapSeason(book, app.Services.GetRequiredService<PlanDesk>(), TimeProvider.System);
         app.MapRazorComponents<App>();
     }
 }

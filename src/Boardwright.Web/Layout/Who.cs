@@ -1,5 +1,6 @@
 using Boardwright.Yard.Book;
 using Microsoft.AspNetCore.Http;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Boardwright.Web.Layout;
 
@@ -9,14 +10,13 @@ public static class Who
     /// <summary>The word of the address that shows everybody's sheet.</summary>
     public const string Everybody = "all";
 
-    private const string Cookie = "boardwright-who";
     private static readonly TimeSpan Remembered = TimeSpan.FromDays(365);
 
     /// <summary>The person of a request: of its address, else of the cookie; null for everybody, or for a name the book does not have.</summary>
     public static string? Of(HttpContext? context, YardState state)
     {
         ArgumentNullException.ThrowIfNull(state);
-        var name = context?.Request.Query["who"].FirstOrDefault() ?? (context?.Request.Cookies.TryGetValue(Cookie, out var kept) == true ? Uri.UnescapeDataString(kept) : null);
+        var name = context?.Request.Query["who"].FirstOrDefault() ?? (context?.Request.Cookies.TryGetValue(Cookie(context), out var kept) == true ? Uri.UnescapeDataString(kept) : null);
         return name is not null && state.People.ContainsKey(name) ? name : null;
     }
 
@@ -30,21 +30,26 @@ public static class Who
 
         if (named == Everybody)
         {
-            context.Response.Cookies.Delete(Cookie);
+            context.Response.Cookies.Delete(Cookie(context));
         }
         else if (Of(context, state) is { } name)
         {
-            context.Response.Cookies.Append(Cookie, Uri.EscapeDataString(name), new() { MaxAge = Remembered, HttpOnly = true, SameSite = SameSiteMode.Lax, IsEssential = true });
+            Append(context, name);
         }
     }
 
-    /// <summary>Remembers who just wrote, for the next form of this phone.</summary>
-    public static void Keep(HttpContext? context, YardState state, string? name)
+    /// <summary>Remembers who just wrote, for the next form of this device: whoever a form names that was written and so leads on to another page. A refused one leaves it.</summary>
+    public static void Keep(HttpContext context, YardState state)
     {
+        ArgumentNullException.ThrowIfNull(context);
         ArgumentNullException.ThrowIfNull(state);
-        if (context is { Response.HasStarted: false } && name is not null && state.People.ContainsKey(name))
-        {
-            context.Response.Cookies.Append(Cookie, Uri.EscapeDataString(name), new() { MaxAge = Remembered, HttpOnly = true, SameSite = SameSiteMode.Lax, IsEssential = true });
-        }
+        if (context is { Request.HasFormContentType: true, Response.StatusCode: StatusCodes.Status302Found or StatusCodes.Status303SeeOther }
+            && context.Request.Form.FirstOrDefault(field => field.Key == "by" || field.Key.EndsWith(".By", StringComparison.Ordinal)).Value.FirstOrDefault() is { } name && state.People.ContainsKey(name))
+            Append(context, name);
     }
+
+    private static void Append(HttpContext context, string name) =>
+        context.Response.Cookies.Append(Cookie(context), Uri.EscapeDataString(name), new() { MaxAge = Remembered, HttpOnly = true, SameSite = SameSiteMode.Lax, IsEssential = true });
+
+    private static string Cookie(HttpContext context) => context.RequestServices.GetRequiredService<YardCookies>().Who;
 }

@@ -83,6 +83,33 @@ public sealed class LinkTests
         Assert.Empty(TourWalk.Of(YardState.Of([], new(2026, 11, 2))));
     }
 
+    // The yard moves with the day it is opened on: so do the days and figures of its tour.
+    [Theory, InlineData(0), InlineData(3), InlineData(60)]
+    public void Tour_says_the_days_and_figures_of_the_yard_it_is_opened_in(int weeks)
+    {
+        var today = DemoYard.WrittenFor.AddDays(7 * weeks);
+        var book = new YardBook(new MemoryBookStore([]), new StandingClock(today.ToDateTime(new(8, 0))));
+        Assert.IsType<Boardwright.Quantities.Outcome<IReadOnlyList<Entry>>.Done>(DemoYard.Fill(book, DemonstrationBook.Folder, today));
+        var state = book.State;
+        var sheet = MorningSheet.For(state, null);
+        var text = TourWalk.Of(state).Select(step => step.Look).ToList();
+        var down = state.Boilers["B1"].Down!;
+        var coldest = BoilerSheet.Days(state, 27).MinBy(day => day.OutsideC)!;
+        var due = state.Orders["O-309"].Lines[0].Asked.DueOn;
+        string Day(DateOnly? day) => DayWords.Of(day!.Value, today);
+
+        Assert.Contains($"promised for {Day(down.BackExpectedOn)}, perhaps {Day(down.BackLateOn)}: look at {Day(coldest.Date)}, {DayWords.Celsius(coldest.OutsideC)}", text[5], StringComparison.Ordinal);
+        Assert.Contains($"by {Day(due)}; S-22 stands at {state.Stacks["S-22"].Moisture!.Mean!.Value.Percent:0} %", text[6], StringComparison.Ordinal);
+        Assert.Contains($"about {sheet.Tasks.Single(task => task.At == "O-303").Much.Value},", text[8], StringComparison.Ordinal);
+        Assert.Contains($"{PourList.Of(state).Totals.Single(figure => figure.Label == "Part B short").Value} kg short", text[9], StringComparison.Ordinal);
+        Assert.Equal([Day(down.BackExpectedOn), Day(down.BackLateOn), Day(coldest.Date), Day(due)], text.SelectMany(look => Regex.Matches(look, @"\b\d{1,2} [A-Z][a-z]{2}( \d{4})?\b")).Select(match => match.Value));
+        Assert.DoesNotContain(text, look => Regex.IsMatch(look, "January|February|March|April|June|July|August|September|October|November|December"));
+    }
+
+    [Theory, MemberData(nameof(Days))]
+    public void Tour_can_be_walked_on_every_day_of_the_season(int day) =>
+        Assert.All(TourWalk.Of(Yard(day)), step => Assert.EndsWith(".", step.Look, StringComparison.Ordinal));
+
     [Fact]
     public void What_is_found_leads_to_its_page() =>
         AllLead(new[] { "oak", "O-", "P-", "T-", "C-" }.SelectMany(text => FindSearch.For(Yard(2), new(text))).Select(found => found.Path));

@@ -22,7 +22,8 @@ public sealed class OfferTests
         Assert.Equal([45.0, 100.0, 159.0], offer.Worth.Select(worth => Math.Round(worth.Money)));
         Assert.Equal(["100", "222", "27", "26.0"], offer.Figures.Take(4).Select(figure => figure.Value));
         Assert.Contains("45 to 159", offer.Figures[0].Basis, StringComparison.Ordinal);
-        Assert.StartsWith("Free to collect", offer.NextDo, StringComparison.Ordinal);
+        Assert.Equal("Offer nothing, at most 20; measure before you drive.", offer.NextDo);
+        Assert.Contains("or pay 20 once", offer.Say, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -52,6 +53,18 @@ public sealed class OfferTests
         Assert.True(offer.Worth[2].Money < 0.0);
         Assert.Equal("Decline, or name a fee.", offer.NextDo);
         Assert.Contains("for a fee of about", offer.Say, StringComparison.Ordinal);
+    }
+
+    // One figure for the small end leaves no range, and a length nobody said is named and can be changed.
+    [Fact]
+    public void What_was_taken_is_said_and_equal_ends_are_no_range()
+    {
+        var offer = Work(new("red oak", null, "26", null, null, null, "yard"));
+
+        Assert.Equal(("8", "taken, nobody said: ask how far up the first limb is"), offer.Figures.Where(figure => figure.Label == "Length of the log").Select(figure => (figure.Value, figure.Basis)).Single());
+        Assert.All(offer.Figures.Select(figure => figure.Basis).Append(offer.NextWhy), words => Assert.DoesNotMatch(@"(?<one>[\d.,]+) to \k<one>\b", words));
+        Assert.DoesNotContain("as small as it may be", offer.NextWhy, StringComparison.Ordinal);
+        Assert.Equal("as they say, up to the first limb", Work(new("red oak", null, "26", "10", null, null, "yard")).Figures.Single(figure => figure.Label == "Length of the log").Basis);
     }
 
     [Theory]
@@ -120,7 +133,8 @@ public sealed class OfferTests
         var offer = Assert.IsType<Outcome<LogOffer>.Done>(LogOffer.Work(DemonstrationBook.Yard, typed)).Value;
 
         Assert.Equal("black walnut", offer.Species.CommonName);
-        Assert.Equal("no haul counted: miles not given", offer.Figures.Single(figure => figure.Label == "Haul").Basis);
+        Assert.Equal(("left out", "ask how many miles it is: they are not given"), offer.Figures.Where(figure => figure.Label == "Haul").Select(figure => (figure.Value, figure.Basis)).Single());
+        Assert.Contains("fill in the miles before you name a price", offer.NextWhy, StringComparison.Ordinal);
         Assert.Contains("no haul counted", offer.Figures[0].Basis, StringComparison.Ordinal);
         var refused = Assert.IsType<Outcome<LogOffer>.Refused>(LogOffer.Work(DemonstrationBook.Yard, typed with { Girth = "-75" })).Reasons[0];
         Assert.Equal(("Girth", "-75"), (refused.What, refused.Given));

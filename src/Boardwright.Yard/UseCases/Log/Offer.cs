@@ -22,6 +22,7 @@ public sealed record LogOffer
     private const double LoadHours = 0.5;
     private const double LoaderKg = 2300.0;
     private const double TaperInchesPerFoot = 0.125;
+    private const double UsualFeet = 8.0;   // of a log from a yard tree: as far as the first limb of most, common practice
 
     /// <summary>How likely metal is, as the caller describes the place: key, words, setting with the strikes expected.</summary>
     public static IReadOnlyList<(string Key, string Words, string Setting)> Risks { get; } =
@@ -77,7 +78,7 @@ public sealed record LogOffer
         if (read.Refusals.Count > 0)
             return new Outcome<LogOffer>.Refused(read.Refusals);
 
-        return SpeciesTable.Find("Species", typed.Species ?? "").Then(species => FeetTyped.Feet("Log length", string.IsNullOrWhiteSpace(typed.Length) ? "8" : typed.Length).Then(feet => feet is >= 4.0 and <= 20.0
+        return SpeciesTable.Find("Species", typed.Species ?? "").Then(species => FeetTyped.Feet("Log length", string.IsNullOrWhiteSpace(typed.Length) ? Text($"{UsualFeet}") : typed.Length).Then(feet => feet is >= 4.0 and <= 20.0
             ? SizesOf(typed, Length.FromFeet(feet)).Then(sizes => Make(state, species, sizes, Length.FromFeet(feet), string.IsNullOrWhiteSpace(typed.Miles) ? null : miles, hours, risk, typed))
             : new Refusal("Log length", typed.Length ?? "", "4 to 20 ft, without trim")));
     }
@@ -121,7 +122,7 @@ public sealed record LogOffer
         return At(sizes.Low).Then(low => At(sizes.Likely).Then(likely => At(sizes.High).Then<LogOffer>(high =>
         {
             var girth = Inches("Girth", typed.Girth) is Outcome<Length>.Done(var around) ? around : (Length?)null;
-            var (act, why, say) = Advise(low, likely, high);
+            var (act, why, say) = Advise(low, likely, high, miles is not null || hours > 0.0);
             return new LogOffer
             {
                 Species = species,
@@ -130,7 +131,7 @@ public sealed record LogOffer
                 High = sizes.High,
                 LogLength = length,
                 Worth = [low, likely, high],
-                Figures = [.. FiguresOf(state, species, sizes, length, miles, hours, risk, low, likely, high)],
+                Figures = [.. FiguresOf(state, species, sizes, length, typed.Length, miles, hours, risk, low, likely, high)],
                 NextDo = act,
                 NextWhy = why,
                 Say = say,
@@ -139,28 +140,40 @@ public sealed record LogOffer
         })));
     }
 
-    private static (string Do, string Why, string Say) Advise(LogWorth low, LogWorth likely, LogWorth high) =>
-        high.Money <= 0.0 ? ("Decline, or name a fee.", Text($"Even the best log of it costs {-high.Money:#,0} more than it brings: haul {likely.HaulMoney:#,0}, metal {likely.MetalMoney:#,0}."),
+    private static (string Do, string Why, string Say) Advise(LogWorth low, LogWorth likely, LogWorth high, bool hauled) =>
+        high.Money <= 0.0 ? ("Decline, or name a fee.", Text($"Even the best log of it costs {-high.Money:#,0} more than it brings: {Way(likely, hauled)}, metal {likely.MetalMoney:#,0}."),
             Text($"“Thank you for thinking of us. One log of that size does not pay for the way; for a fee of about {Math.Ceiling(-likely.Money / 10.0) * 10.0:#,0} we can haul it away, or a tree service can take it.”"))
         : likely.Money <= 0.0 ? ("Take it only when passing by.", Text($"Likely it costs {-likely.Money:#,0} more than it brings; the best log of it brings {high.Money:#,0}."), "“We can take it free when we are nearby. We pay nothing for it, and whoever fells it does so at their own risk.”")
-        : ("Free to collect, or a token price; measure before you drive.", Text($"Walk away above {likely.Money:#,0}; if it is as small as it may be, above {Math.Max(0.0, low.Money):#,0}."),
-            Text($"“We would collect it free{(low.Money >= 20.0 ? Text($", or pay {Math.Floor(low.Money / 2.0 / 10.0) * 10.0:#,0}") : "")} once it is down and measured. We need it in writing that the tree is yours, where metal may be, and who pays for a blade.”"));
+        : (Text($"{(Token(low) is { } pay ? Text($"Offer nothing, at most {pay:#,0}") : "Offer to collect it free")}; measure before you drive."), Text($"Walk away above {likely.Money:#,0}{(Same(low, high) ? "" : Text($"; if it is as small as it may be, above {Math.Max(0.0, low.Money):#,0}"))}.{(hauled ? "" : " The way is not in it: fill in the miles before you name a price.")}"),
+            Text($"“We would collect it free{(Token(low) is { } token ? Text($", or pay {token:#,0}") : "")} once it is down and measured. We need it in writing that the tree is yours, where metal may be, and who pays for a blade.”"));
 
-    private static IEnumerable<Traced> FiguresOf(YardState state, Species species, (Length Low, Length Likely, Length High, string Words) sizes, Length length, double? miles, double hours, (string Key, string Words, string Setting) risk, LogWorth low, LogWorth likely, LogWorth high)
+    // Half of what the smallest log of it would bring: common practice, no source.
+    private static double? Token(LogWorth low) => low.Money >= 20.0 ? Math.Floor(low.Money / 2.0 / 10.0) * 10.0 : null;
+
+    private static string Way(LogWorth likely, bool hauled) => hauled ? Text($"haul {likely.HaulMoney:#,0}") : "no haul in it yet";
+
+    private static bool Same(LogWorth low, LogWorth high) => Text($"{low.Money:0}") == Text($"{high.Money:0}");
+
+    // A range only where its ends differ as they are printed.
+    private static string Range(double low, double high, string format) =>
+        low.ToString(format, CultureInfo.InvariantCulture) is var from && high.ToString(format, CultureInfo.InvariantCulture) is var to && from == to ? from : $"{from} to {to}";
+
+    private static IEnumerable<Traced> FiguresOf(YardState state, Species species, (Length Low, Length Likely, Length High, string Words) sizes, Length length, string? said, double? miles, double hours, (string Key, string Words, string Setting) risk, LogWorth low, LogWorth likely, LogWorth high)
     {
-        yield return new("Walk away above", Text($"{likely.Money:#,0}"), "money", Text($"as {species.CommonName}: what its dry boards bring less every cost{(likely.HaulMoney > 0.0 ? ", haul and metal in it" : "; no haul counted")}; {low.Money:#,0} to {high.Money:#,0} by its size, before profit"))
+        yield return new("Walk away above", Text($"{likely.Money:#,0}"), "money", Text($"as {species.CommonName}: what its dry boards bring less every cost{(likely.HaulMoney > 0.0 ? ", haul and metal in it" : "; no haul counted")}{(Same(low, high) ? "" : Text($"; {Range(low.Money, high.Money, "#,0")} by its size"))}, before profit"))
         {
             Method = "log-worth",
             Source = "the house’s prices, costs and record",
             Inputs =
             [
-                ("small end, inside bark", Text($"{sizes.Low.Inches:0.0} to {sizes.High.Inches:0.0} in, {sizes.Words}")), ("scale, not rounded", Text($"{low.Scale.Count:0}, {likely.Scale.Count:0}, {high.Scale.Count:0} bf International")), ("sold per bf scaled", Text($"{likely.SoldPerScale:0.00}")),
+                ("small end, inside bark", Text($"{Range(sizes.Low.Inches, sizes.High.Inches, "0.0")} in, {sizes.Words}")), ("scale, not rounded", Text($"{low.Scale.Count:0}, {likely.Scale.Count:0}, {high.Scale.Count:0} bf International")), ("sold per bf scaled", Text($"{likely.SoldPerScale:0.00}")),
                 ("price, dry 1C and better", Text($"{likely.PriceMoneyPerBf:0.00} a bf")), .. YardLog.Costs(state).Select(cost => (cost.What, Text($"{cost.Money:0.00} a bf"))),
             ],
         };
-        yield return new("Haul", Text($"{likely.HaulMoney:#,0}"), "money", miles is { } road ? Text($"{2.0 * road:0} miles there and back, {hours:0.0} h with loading") : hours > 0.0 ? Text($"{hours:0.0} h; no miles counted: miles not given") : "no haul counted: miles not given") { Method = "log-worth", Source = "rates of the house, settings", Inputs = [("a mile", Text($"{state.Setting("haul_per_mile") ?? 0.0:0.00}")), ("an hour", Text($"{state.Setting("haul_per_hour") ?? 0.0:0}"))] };
+        yield return new("Haul", miles is null && hours <= 0.0 ? "left out" : Text($"{likely.HaulMoney:#,0}"), miles is null && hours <= 0.0 ? "" : "money", miles is { } road ? Text($"{2.0 * road:0} miles there and back, {hours:0.0} h with loading") : hours > 0.0 ? Text($"{hours:0.0} h; no miles counted: miles not given") : "ask how many miles it is: they are not given") { Method = "log-worth", Source = "rates of the house, settings", Inputs = [("a mile", Text($"{state.Setting("haul_per_mile") ?? 0.0:0.00}")), ("an hour", Text($"{state.Setting("haul_per_hour") ?? 0.0:0}"))] };
         yield return new("Metal, expected", Text($"{likely.MetalMoney:#,0}"), "money", Text($"{likely.StrikesExpected:0.00} strikes: {risk.Words}")) { Method = "log-worth", Source = "strikes of the house by place and scan, settings", Inputs = [("a strike", Text($"{likely.StrikeMoney:0}")), ("none in", Text($"{100.0 * Math.Exp(-likely.StrikesExpected):0} of 100 such logs"))] };
-        yield return new("Small end", Text($"{sizes.Likely.Inches:0.0}"), "in", Text($"{sizes.Low.Inches:0.0} to {sizes.High.Inches:0.0} inside bark; {sizes.Words}")) { Method = "log-worth", Source = "bark and taper measured on sweetgum stems (lenhart-sweetgum)", Inputs = [("length", Text($"{length.Feet:0.#} ft"))] };
+        yield return new("Small end", Text($"{sizes.Likely.Inches:0.0}"), "in", sizes.Low == sizes.High ? sizes.Words : Text($"{Range(sizes.Low.Inches, sizes.High.Inches, "0.0")} inside bark; {sizes.Words}")) { Method = "log-worth", Source = "bark and taper measured on sweetgum stems (lenhart-sweetgum)", Inputs = [("length", Text($"{length.Feet:0.#} ft"))] };
+        yield return new("Length of the log", Text($"{length.Feet:0.#}"), "ft", string.IsNullOrWhiteSpace(said) ? "taken, nobody said: ask how far up the first limb is" : "as they say, up to the first limb") { Method = "log-worth", Source = "what the caller says", Inputs = [("taken where nobody says", Text($"{UsualFeet:0} ft"))] };
         if (Weight(species, sizes.Likely, length) is { } kg && Weight(species, sizes.High, length) is { } most)
             yield return new("Weighs about", Text($"{kg:#,0}"), "kg", Text($"at most {most:#,0}; {(most > (state.Setting("log_loader_lift") ?? LoaderKg) ? "more than the loader lifts" : "the loader lifts it")}, without bark")) { Method = "log-volume-and-weight", Source = "taper of 1/2 in per 4 ft assumed; green weight by FIADB REF_SPECIES, USDA Forest Service", Inputs = [("loader", Text($"{state.Setting("log_loader_lift") ?? LoaderKg:#,0} kg"))] };
     }
