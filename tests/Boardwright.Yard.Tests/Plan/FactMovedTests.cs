@@ -117,4 +117,8 @@ public sealed class FactMovedTests
 
     private static Stack Slower(Stack stack, double hours) =>
         stack with { DryingTimes = [.. stack.DryingTimes.Select(time => time with { HalfByDay = [.. time.HalfByDay.Select(half => Elapsed.FromHours(half.Hours + hours))] })] };
+
+    [Fact]
+    public void Shorter_plan_is_no_day_without_people() =>
+        Assert.Empty(Moved(Input with { Calendar = Input.Calendar with { Days = Input.Calendar.Days - 7, CrewWindows = [.. Input.Calendar.CrewWindows.Where(window => window.From < Input.Calendar.Steps - 7 * Input.Calendar.StepsPerDay)] } }));
 }

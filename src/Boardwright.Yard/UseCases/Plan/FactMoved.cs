@@ -14,6 +14,7 @@ public sealed record FactMoved(string About, string Words, Entry? Because)
     public const string Everything = "";
 
     private const double HoursSeen = 12.0;
+    private const double HoursSeenInKiln = 4.0; // a few hours can be a day, for people unload by day
     private const double YieldShareSeen = 0.01;
     private const double CelsiusSeen = 1.0;
     private const int WeatherDays = 14; // further on there is no forecast, only the season's usual
@@ -83,9 +84,9 @@ public sealed record FactMoved(string About, string Words, Entry? Because)
             {
                 yield return new(charge.Kiln, $"{charge.Id} was loaded into {charge.Kiln}: {string.Join(", ", charge.Stacks)}", newest.FirstOf(charge.Id));
             }
-            else if (Hour(after, charge.DryHalf.Hours) is var dry && Hour(before, was.DryHalf.Hours) is var thought && Math.Abs((dry - thought).TotalHours) >= HoursSeen)
+            else if (Hour(after, charge.DryHalf.Hours) is var dry && Hour(before, was.DryHalf.Hours) is var thought && Math.Abs((dry - thought).TotalHours) >= HoursSeenInKiln)
             {
-                yield return new(charge.Kiln, Text($"{charge.Id} is dry about {dry:d MMM HH:mm}, {thought:d MMM HH:mm} before"), newest.Of(charge.Id));
+                yield return new(charge.Kiln, dry.Day() == thought.Day() ? Text($"{charge.Id} is dry about {dry:d MMM} toward {dry:HH}:00, {thought:HH}:00 before") : Text($"{charge.Id} is dry about {dry:d MMM}, {thought:d MMM} before"), newest.Of(charge.Id));
             }
         }
 
@@ -141,18 +142,18 @@ public sealed record FactMoved(string About, string Words, Entry? Because)
         {
             if (was.DryingTimes.FirstOrDefault(one => one.KilnKind == time.KilnKind) is not { } old)
             {
-                return $"a {time.KilnKind} kiln is open to {stack.Id} now";
+                return $"{time.KilnKind} is open to {stack.Id} now";
             }
 
             var day = Math.Max(0, after.Calendar.DayNumber(stack.AvailableFrom));
             var (then, now) = (At(old.HalfByDay, before.Calendar.DayNumber(after.Calendar.DateOf(day))), At(time.HalfByDay, day));
             if (Math.Abs(now - then) >= HoursSeen)
             {
-                return Text($"{stack.Id} takes {now / 24.0:0.0} days in a {time.KilnKind} kiln, {then / 24.0:0.0} before");
+                return Text($"{stack.Id} takes {now / 24.0:0.0} days in {time.KilnKind}, {then / 24.0:0.0} before");
             }
         }
 
-        return was.DryingTimes.FirstOrDefault(old => stack.DryingTimes.All(one => one.KilnKind != old.KilnKind)) is { } closed ? $"a {closed.KilnKind} kiln is closed to {stack.Id} now" : null;
+        return was.DryingTimes.FirstOrDefault(old => stack.DryingTimes.All(one => one.KilnKind != old.KilnKind)) is { } closed ? $"{closed.KilnKind} is closed to {stack.Id} now" : null;
     }
 
     private static IEnumerable<FactMoved> Equipment(PlanInput before, PlanInput after, Newest newest)
@@ -172,8 +173,8 @@ public sealed record FactMoved(string About, string Words, Entry? Because)
     private static IEnumerable<FactMoved> Crew(PlanInput before, PlanInput after)
     {
         var (then, now) = (LoadingDays(before), LoadingDays(after));
-        var last = before.Calendar.DateOf(before.Calendar.Days);
-        var less = then.Where(day => day >= after.Calendar.FirstDay && !now.Contains(day)).ToList();
+        var last = Earlier(before.Calendar.DateOf(before.Calendar.Days), after.Calendar.DateOf(after.Calendar.Days));
+        var less = then.Where(day => day >= after.Calendar.FirstDay && day < last && !now.Contains(day)).ToList();
         var more = now.Where(day => day < last && !then.Contains(day)).ToList();
         if (less.Count > 0)
         {
@@ -204,6 +205,8 @@ public sealed record FactMoved(string About, string Words, Entry? Because)
     private static DateTime Hour(PlanInput input, double hours) => input.Calendar.FirstDay.ToDateTime(TimeOnly.MinValue).AddHours(hours);
 
     private static double At(IReadOnlyList<Quantities.Elapsed> byDay, int day) => byDay[Math.Clamp(day, 0, byDay.Count - 1)].Hours;
+
+    private static DateOnly Earlier(DateOnly a, DateOnly b) => a < b ? a : b;
 
     private static DateOnly Later(DateOnly day, PlanInput input) => day > input.Calendar.FirstDay ? day : input.Calendar.FirstDay;
 

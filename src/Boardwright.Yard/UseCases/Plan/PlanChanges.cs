@@ -123,7 +123,7 @@ public sealed record PlanChanges(
         var (was, @is) = (Places(then, before), Places(now, after));
         var waits = then.Stacks.Select(stack => stack.Id).Intersect(now.Stacks.Select(stack => stack.Id)).Order(StringComparer.Ordinal);
         return [.. waits.Select(tag => new LoadMoved(tag, was.GetValueOrDefault(tag)?.Place, @is.GetValueOrDefault(tag)?.Place, @is.GetValueOrDefault(tag)?.Runs ?? false))
-            .Where(load => load.Was != load.Now && !(load.Loaded && was.GetValueOrDefault(load.Stack)?.Runs == true) && !(load.Loaded && load.Was?.Kiln == load.Now?.Kiln))];
+            .Where(load => load.Was != load.Now && was.GetValueOrDefault(load.Stack)?.Runs != true && !(load.Loaded && load.Was?.Kiln == load.Now?.Kiln))]; // what stood in a kiln then is out of it by no plan
     }
 
     private static Dictionary<string, PlaceOf> Places(PlanInput input, Plan plan) =>
