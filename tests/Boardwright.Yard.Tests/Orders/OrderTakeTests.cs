@@ -23,6 +23,26 @@ public sealed class OrderTakeTests
         Assert.Equal("O-321", OrderTake.NextOrder(book.State));
     }
 
+    [Fact]
+    public void Price_shortest_piece_and_forbidden_woods_are_of_the_line()
+    {
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(OrderTake.Write(book, Ash with { Price = "4.25", ShortestPiece = "8ft", Forbidden = "black walnut, black cherry" }, PostedKey.None));
+
+        var line = book.State.Orders["O-320"].Lines[0].Asked;
+        Assert.Equal(4.25m, line.PriceMoneyPerBf);
+        Assert.Equal(8.0 * 0.3048, line.PieceLengthMinM!.Value, 9);
+        Assert.Equal(["black walnut", "black cherry"], line.ForbiddenSpecies!);
+    }
+
+    [Theory]
+    [InlineData("-1", null, null, "Price a board foot")]
+    [InlineData(null, "90", null, "Shortest piece")]
+    [InlineData(null, "8.6", null, "Shortest piece")]
+    [InlineData(null, null, "unobtainium", "Not in it")]
+    [InlineData(null, null, "white ash", "Not in it")]
+    public void Wrong_price_length_or_wood_is_named(string? price, string? shortest, string? forbidden, string what) =>
+        Assert.Equal(what, Assert.Single(Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(OrderTake.Write(book, Ash with { Price = price, ShortestPiece = shortest, Forbidden = forbidden }, PostedKey.None)).Reasons).What);
+
     [Theory]
     [InlineData("Brindle Toad Cabinet Shop", "black cherry 4/4", "620", "2026-11-13", "The same order?")]
     [InlineData("brindle-toad cabinet shop", "Black Cherry, 4/4", "625", "2026-11-16", "The same order?")]

@@ -7,10 +7,10 @@ using Boardwright.Yard.Book.Facts;
 
 namespace Boardwright.Yard.UseCases;
 
-/// <summary>An order of one line as it was typed.</summary>
+/// <summary>An order of one line as it was typed. Price: money a board foot; shortest piece: feet unless another unit is written; forbidden: woods that must not be in it, with commas between.</summary>
 public sealed record OrderTyped(
     string? Order, string? Customer, string? Goods, string? Quantity, string? Unit, string? DueOn, string? Specification, string? Species, string? Thickness, string? McLow, string? McHigh,
-    string? Importance, string? LatePerDay, string? Stacks, bool NeverKiln, bool HeatTreated, bool Delivered, bool CustomerWood, string? By, bool IsAnother);
+    string? Importance, string? LatePerDay, string? Stacks, bool NeverKiln, bool HeatTreated, bool Delivered, bool CustomerWood, string? By, bool IsAnother, string? Price = null, string? ShortestPiece = null, string? Forbidden = null);
 
 /// <summary>Takes an order. One that is like an order on record is asked about first.</summary>
 public static class OrderTake
@@ -37,6 +37,11 @@ public static class OrderTake
             typed.Refuse("Moisture", $"{low} to {high} %", "the lower figure first");
         var importance = typed.Whole("Importance", order.Importance ?? "3", 1, 5);
         var late = string.IsNullOrWhiteSpace(order.LatePerDay) ? 0.0 : Number(typed, "Money a day late", order.LatePerDay, 0.0, 1e6);
+        var price = string.IsNullOrWhiteSpace(order.Price) ? (double?)null : Number(typed, "Price a board foot", order.Price, 0.0, 1e4);
+        var shortest = Known(typed, order.ShortestPiece, text => FeetTyped.Feet("Shortest piece", text).Then<Long>(feet => feet is >= 0.5 and <= 60.0 ? new Long(Length.FromFeet(feet)) : new Refusal("Shortest piece", text, "0.5 to 60 feet")));
+        var forbidden = (order.Forbidden ?? "").Split([',', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(name => Known(typed, name, text => SpeciesTable.Find("Not in it", text))).OfType<Species>().Select(wood => wood.CommonName).ToList();
+        if (species is not null && forbidden.Contains(species.CommonName))
+            typed.Refuse("Not in it", species.CommonName, "woods other than the one asked for");
         var stacks = (order.Stacks ?? "").Split([',', ' ', ';'], StringSplitOptions.RemoveEmptyEntries);
         var by = typed.By(state, order.By);
         if (typed.Refusals.Count == 0 && !order.IsAnother)
@@ -46,7 +51,8 @@ public static class OrderTake
         }
 
         return typed.Then(() => key.Write(book, by, new OrderTaken(tag, customer,
-            [new(1, goods, quantity, unit, due, order.Specification?.Trim() ?? "", stacks, species?.CommonName, thickness?.Quarters, null, low, high, NeverKiln: order.NeverKiln, HeatTreated: order.HeatTreated, Delivered: order.Delivered, CustomerWood: order.CustomerWood)],
+            [new(1, goods, quantity, unit, due, order.Specification?.Trim() ?? "", stacks, species?.CommonName, thickness?.Quarters, null, low, high, NeverKiln: order.NeverKiln, HeatTreated: order.HeatTreated, Delivered: order.Delivered, CustomerWood: order.CustomerWood,
+                PieceLengthMinM: shortest?.Value.Metres, ForbiddenSpecies: forbidden.Count > 0 ? forbidden : null, PriceMoneyPerBf: (decimal?)price)],
             importance, (decimal)late)));
     }
 
@@ -58,6 +64,8 @@ public static class OrderTake
     }
 
     private sealed record Thick(int Quarters);
+
+    private sealed record Long(Length Value);
 
     private static T? Known<T>(Typed typed, string? text, Func<string, Outcome<T>> read)
         where T : class
