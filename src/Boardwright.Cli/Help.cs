@@ -27,7 +27,7 @@ public static class Help
 
         output.WriteLine();
         output.WriteLine("Every quantity carries its unit: 68F, 4/4, 8ft6in, 12%, 101.3kPa, 964bf. Moisture content is on the oven-dry basis.");
-        output.WriteLine("Exit: 0 done, 2 the input was refused, 3 the question has no answer, 1 a defect.");
+        output.WriteLine("Exit: 0 done, 2 the input was refused, 3 the question has no answer, 1 a defect. A refusal is one line of text on standard error, with --json too.");
         output.WriteLine();
         output.WriteLine("Example:  boardwright air state --dry-bulb 110F --wet-bulb 106F");
     }

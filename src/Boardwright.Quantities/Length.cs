@@ -36,8 +36,10 @@ public readonly record struct Length : IComparable<Length>
     /// <exception cref="ArgumentOutOfRangeException">Not a number, or outside 0 to 1000 m.</exception>
     public static Length FromFeet(double feet) => Checked(feet * 0.3048, feet, nameof(feet));
 
+    internal const double Longest = 1000.0;
+
     /// <summary>True when a Metres value lies inside the accepted range (0 to 1000 m).</summary>
-    public static bool Accepts(double metres) => metres is >= 0.0 and <= 1000.0;
+    public static bool Accepts(double metres) => metres is >= 0.0 and <= Longest;
 
     /// <summary>Sum.</summary>
     public static Length operator +(Length left, Length right) => new(left.Metres + right.Metres);

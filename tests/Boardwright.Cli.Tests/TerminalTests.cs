@@ -70,6 +70,37 @@ public sealed class TerminalTests
         Assert.Contains("accepted", error, StringComparison.Ordinal);
     }
 
+    // The contract: nothing on standard output, one line of text on standard error, with --json too.
+    [Fact]
+    public void An_unknown_option_is_named_as_one_and_a_refusal_is_one_line_with_json_too()
+    {
+        var (code, output, error) = Terminals.Line("log worth --species plastic --small-end 26in --length 8ft --json");
+
+        Assert.Equal((2, ""), (code, output));
+        Assert.StartsWith("option of log worth: given \"--species\"; accepted: ", error, StringComparison.Ordinal);
+        Assert.Single(error.TrimEnd().Split('\n'));
+    }
+
+    [Fact]
+    public void A_long_curve_does_not_push_the_answer_off_the_screen()
+    {
+        string[] words = ["dry", "air", "--species", "sugar maple", "--thickness", "4/4", "--from", "68%", "--to", "20%", "--start", "2026-05-01", "--place", "demonstration"];
+        var lines = Terminals.Run(words).Output.TrimEnd().Split('\n');
+
+        Assert.InRange(lines.Length, 10, 24);
+        Assert.Contains(lines, line => line.StartsWith("curve (one row in ", StringComparison.Ordinal) && line.Contains("all with --json", StringComparison.Ordinal));
+        Assert.True(System.Text.Json.JsonDocument.Parse(Terminals.Run([.. words, "--json"]).Output).RootElement.GetProperty("curve").GetArrayLength() > 24);
+    }
+
+    [Fact]
+    public void Costs_of_a_history_have_a_name_each()
+    {
+        var words = Terminals.Line("log history L-039 --yard demonstration").Output.Split('\n').Select(line => line.Split("  ")[0]).Where(name => name.Length > 0).ToList();
+
+        Assert.Equal(words.Distinct(), words);
+        Assert.Contains("cost in all", words);
+    }
+
     [Fact]
     public void Batch_answers_each_line_in_order_and_a_bad_line_does_not_stop_the_rest()
     {

@@ -5,6 +5,14 @@ namespace Boardwright.Quantities.Tests;
 public sealed class ReadTests
 {
     [Theory]
+    [InlineData("99999in", "0 to 39,370.1 in")]
+    [InlineData("-1 ft", "0 to 3,280.8 ft")]
+    [InlineData("8ft 99999⅛ in", "0 to 39,370.1 in")]
+    [InlineData("5000m", "0 to 1,000 m")]
+    public void A_length_out_of_range_is_refused_in_the_unit_it_was_written_in(string text, string accepted) =>
+        Assert.Equal(accepted, Assert.Single(Assert.IsType<Outcome<Length>.Refused>(Read.Length("--width", text)).Reasons).Accepted);
+
+    [Theory]
     [InlineData("4/4", 25.4)]
     [InlineData("5/4", 31.75)]
     [InlineData("1.125in", 28.575)]

@@ -59,7 +59,7 @@ public static class Read
     public static Outcome<Length> Length(string what, string text) =>
         NominalQuarters(text) is { } quarters
             ? Quantities.Length.FromInches(quarters / 4.0)
-            : From(Lengths, what, text, Quantities.Length.Accepts, Quantities.Length.FromMetres, "0 to 1000 m");
+            : From(Lengths, what, text, Quantities.Length.Accepts, Quantities.Length.FromMetres, given => $"0 to {Lengths.InUnitOf(given, Quantities.Length.Longest)}");
 
     /// <summary>A nominal thickness such as 4/4 or 8/4.</summary>
     public static Outcome<NominalThickness> NominalThickness(string what, string text) =>
@@ -126,14 +126,16 @@ public static class Read
         return NumberText.TryTake(ref rest, out var value) && rest.Trim().IsEmpty ? value : new Refusal(what, text, "a number, such as 3 or 0.25");
     }
 
-    private static Outcome<T> From<T>(UnitTable table, string what, string text, Func<double, bool> accepts, Func<double, T> make, string range)
+    private static Outcome<T> From<T>(UnitTable table, string what, string text, Func<double, bool> accepts, Func<double, T> make, string range) => From(table, what, text, accepts, make, _ => range);
+
+    private static Outcome<T> From<T>(UnitTable table, string what, string text, Func<double, bool> accepts, Func<double, T> make, Func<string, string> range)
     {
         if (table.Read(text) is not { } canonical)
         {
             return table.Refuse(what, text);
         }
 
-        return accepts(canonical) ? make(canonical) : new Refusal(what, text, $"{range}");
+        return accepts(canonical) ? make(canonical) : new Refusal(what, text, range(text));
     }
 
     // Percentages have no dimension, so a bare number of percent is taken; between 0 and 1 it could be a fraction, and is refused.

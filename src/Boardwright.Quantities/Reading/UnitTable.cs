@@ -52,6 +52,13 @@ internal sealed record UnitTable(string Kind, string Example, FrozenDictionary<s
         return pairs > 0 && double.IsFinite(total) ? total : null;
     }
 
+    /// <summary>A bound in the unit a text ends with, for its refusal: whoever writes inches is told inches.</summary>
+    public string InUnitOf(string text, double canonical)
+    {
+        var (unit, scale) = Units.Where(one => text.TrimEnd().EndsWith(one.Key, StringComparison.OrdinalIgnoreCase)).MaxBy(one => one.Key.Length);
+        return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{(canonical - scale.Offset) / scale.Factor:#,0.#} {unit}");
+    }
+
     public Refusal Refuse(string what, string given) => new(what, given, $"{Kind} with its unit, such as {Example}");
 
     // A unit runs to the next digit, except that a 2 or 3 may close one that is known (m3, ft3, kg/m3): in 12ft2in it begins the inches.

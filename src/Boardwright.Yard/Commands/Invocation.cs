@@ -34,7 +34,7 @@ public static class Invocation
             var name = equals < 0 ? word[2..] : word[2..equals];
             if (command.FindOption(name) is not { } option)
             {
-                return new Refusal("--" + name, word, Accepted(command, "--" + name));
+                return new Refusal($"option of {command.Words}", word, Accepted(command, "--" + name));
             }
 
             string value;
@@ -79,7 +79,7 @@ public static class Invocation
         ArgumentNullException.ThrowIfNull(texts);
         if (texts.Keys.FirstOrDefault(name => command.FindOption(name) is null) is { } unknown)
         {
-            return new Refusal("--" + unknown, texts[unknown][0], Accepted(command, "--" + unknown));
+            return new Refusal($"option of {command.Words}", "--" + unknown, Accepted(command, "--" + unknown));
         }
 
         var missing = command.Options.Where(option => option.IsRequired && !texts.ContainsKey(option.Name))
@@ -96,7 +96,7 @@ public static class Invocation
     private static string Accepted(Command command, string? given = null)
     {
         var words = command.Options.Select(option => "--" + option.Name).ToList();
-        var all = $"the options of {command.Words}: {string.Join(' ', command.Argument is null ? words : words.Prepend(command.Argument.Name))}";
+        var all = string.Join(' ', command.Argument is null ? words : words.Prepend(command.Argument.Name));
         return given is not null && NearestWord.Of(given, words) is { } near ? $"{near}, or another of {all}" : all;
     }
 }

@@ -15,6 +15,8 @@ public static class PlainText
         return text.ToString();
     }
 
+    private const int CurveRows = 12;
+
     private static void Write(StringBuilder text, JsonNode node, string indent)
     {
         switch (node)
@@ -39,14 +41,22 @@ public static class PlainText
             var (label, unit) = UnitSuffix.Part(key);
             if (IsNested(value))
             {
-                text.Append(indent).Append(label).AppendLine(unit.Length == 0 ? ":" : $" ({unit}):");
-                Write(text, value!, indent + "  ");
+                var (rows, words) = key == "curve" && value is JsonArray curve ? Thinned(curve) : (value!, "");
+                text.Append(indent).Append(label).AppendLine(unit.Length == 0 ? $"{words}:" : $" ({unit}){words}:");
+                Write(text, rows, indent + "  ");
             }
             else
             {
                 text.Append(indent).Append(label.PadRight(width)).Append("  ").AppendLine(WithUnit(value, unit));
             }
         }
+    }
+
+    // A curve of many rows would push the answer off the screen: some of it, its end always, and where the rest is.
+    private static (JsonNode Rows, string Words) Thinned(JsonArray curve)
+    {
+        var step = (int)Math.Ceiling((curve.Count - 1) / (double)(CurveRows - 1));
+        return step <= 1 ? (curve, "") : (new JsonArray([.. Enumerable.Range(0, curve.Count).Where(row => row % step == 0 || row == curve.Count - 1).Select(row => curve[row]!.DeepClone())]), $" (one row in {step} of {curve.Count}; all with --json)");
     }
 
     private static void WriteTable(StringBuilder text, JsonArray rows, string indent)

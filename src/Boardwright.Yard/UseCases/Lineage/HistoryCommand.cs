@@ -23,7 +23,7 @@ public static class LogHistory
     public sealed record Rests(string Tag, string Kind, string What);
 
     public sealed record Answer(
-        string Tag, IReadOnlyList<Step> Steps, double CostMoney, double? CostMoneyPerBf, double CostBf, IReadOnlyList<Cost> Costs, IReadOnlyList<string> NotOnRecord, IReadOnlyList<Rests> RestsOnSpecies);
+        string Tag, IReadOnlyList<Step> Steps, double CostInAllMoney, double? CostEachMoneyPerBf, double CountedOverBf, IReadOnlyList<Cost> Costs, IReadOnlyList<string> NotOnRecord, IReadOnlyList<Rests> RestsOnSpecies);
 
     public static Outcome<Answer> Run(Ask ask)
     {

@@ -29,7 +29,7 @@ public static class PlanBatching
     {
         ArgumentNullException.ThrowIfNull(ask);
         var seconds = ask.Number("seconds", UsualSeconds);
-        if (seconds is not (> 0.0 and <= SecondsMax))
+        if (!ask.Refuses && seconds is not (> 0.0 and <= SecondsMax))
         {
             ask.Refuse("seconds", ask.Text("seconds"), $"more than 0, at most {SecondsMax:0}");
         }

@@ -45,7 +45,7 @@ public static class PlanMake
         ArgumentNullException.ThrowIfNull(ask);
         var days = ask.Has("days") ? Whole(ask, "days", PlanYard.DaysMin, PlanYard.DaysMax) : (int?)null;
         var seconds = ask.Has("seconds") ? ask.Number("seconds") : (double?)null;
-        if (seconds is not (null or (> 0.0 and <= SecondsMax)))
+        if (!ask.Refuses && seconds is not (null or (> 0.0 and <= SecondsMax)))
         {
             ask.Refuse("seconds", ask.Text("seconds"), $"more than 0, at most {SecondsMax:0}");
         }
