@@ -17,7 +17,9 @@ public sealed partial class HouseTests
     [Fact]
     public void Empty_yard_names_all_it_needs_and_the_demonstration_nothing()
     {
-        Assert.Equal(["yard", "people", "places", "work-days", "kilns", "boilers", "normals", "prices"], HouseSheet.Of(empty.State).Needed.Select(table => table.Name));
+        Assert.Equal(["people", "yard", "places", "kilns", "work-days", "boilers", "normals", "prices"], HouseSheet.Of(empty.State).Needed.Select(table => table.Name));
+        Assert.Equal(["Before the first log", "Before the first log", "Before the first stack", "Before the first charge"], HouseSheet.Of(empty.State).Needed.Take(4).Select(table => table.Before));
+        Assert.All(HouseTable.All, table => Assert.NotEmpty(table.Before));
         Assert.Empty(HouseSheet.Of(demonstration.State).Needed);
     }
 
@@ -83,7 +85,7 @@ public sealed partial class HouseTests
         var labels = refused.Reasons.Select(reason => reason.What).ToList();
         Assert.Contains("Room", labels);
         Assert.Contains("Longest piece", labels);
-        Assert.DoesNotContain("Hottest dry bulb", labels);
+        Assert.DoesNotContain("Hottest air it reaches (dry bulb)", labels);
         Assert.False(demonstration.State.Kilns.ContainsKey("K4"));
     }
 

@@ -41,7 +41,7 @@ public sealed record HouseForm(HouseTable Table, string Name, IReadOnlyList<(Hou
             var text = CsvText.Line(columns) + CsvText.Line(columns.Select(column => values.GetValueOrDefault(column)?.Trim() ?? ""));
             var (entries, refusals, _) = YardTables.For(table)!.Read(table, text, person);
             foreach (var refusal in refusals.Concat(entries.Count == 1 ? Wrong(entries[0].Entry.Fact) : []))
-                typed.Refuse(Label(form.Table, refusal.What), refusal.Given, refusal.Accepted);
+                typed.Refuse(Label(form.Table, refusal.What), refusal.Given, Asked(form.Table, refusal));
             return typed.Then(() => key.Write(book, person, entries[0].Entry.Fact, entries[0].Entry.AsEntered));
         });
     }
@@ -49,7 +49,14 @@ public sealed record HouseForm(HouseTable Table, string Name, IReadOnlyList<(Hou
     private static HouseTable? Known(string table) => HouseTable.All.FirstOrDefault(one => one.Name == table);
 
     // The file and line mean nothing on a form.
-    private static string Label(HouseTable table, string what) => table.Columns.FirstOrDefault(column => column.Column == what[(what.LastIndexOf(' ') + 1)..])?.Label ?? what;
+    private static string Label(HouseTable table, string what) => Column(table, what)?.Label ?? what;
+
+    private static HouseColumn? Column(HouseTable table, string what) => table.Columns.FirstOrDefault(column => column.Column == what[(what.LastIndexOf(' ') + 1)..]);
+
+    // On a form the column of a table means nothing: what the field asks for says more.
+    private static string Asked(HouseTable table, Refusal refusal) => Column(table, refusal.What) is { Hint.Length: > 0 } column
+        ? column.Hint.StartsWith("such as", StringComparison.Ordinal) ? column.Column == "role" ? $"words, {column.Hint}" : $"a size with its unit, {column.Hint}" : $"{refusal.Accepted}: {column.Hint}"
+        : refusal.Accepted;
 
     // A figure nothing asks for is most often a slip of its name; another unit would be taken for its own.
     private static IEnumerable<Refusal> Wrong(Fact fact)

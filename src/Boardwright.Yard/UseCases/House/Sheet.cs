@@ -19,7 +19,7 @@ public sealed record HouseValue(string Name, string Words, double? Value, string
 /// <summary>How the yard is set up: what stands, and what a new yard still needs.</summary>
 /// <param name="Lists">Each table with its rows, the figures apart.</param>
 /// <param name="Figures">Figures by group.</param>
-/// <param name="Needed">Tables without a row.</param>
+/// <param name="Needed">Tables without a row, what the first log waits for first.</param>
 public sealed record HouseSheet(IReadOnlyList<(HouseTable Table, IReadOnlyList<HouseRow> Rows)> Lists, IReadOnlyList<(string Group, IReadOnlyList<HouseValue> Values)> Figures, IReadOnlyList<HouseTable> Needed)
 {
     private const int Months = 12;
@@ -34,7 +34,7 @@ public sealed record HouseSheet(IReadOnlyList<(HouseTable Table, IReadOnlyList<H
         return new(
             [.. lists.SkipLast(1)],
             [.. HouseFigure.All.SelectMany(figure => Values(figure, set)).GroupBy(value => value.Group, value => value.Value).Select(group => (group.Key, (IReadOnlyList<HouseValue>)[.. group]))],
-            [.. lists.SkipLast(1).Where(list => list.Rows.Count < (list.table.Name == "normals" ? Months : 1)).Select(list => list.table)]);
+            [.. lists.SkipLast(1).Where(list => list.Rows.Count < (list.table.Name == "normals" ? Months : 1)).Select(list => list.table).OrderBy(table => table.Step).ThenBy(table => table.Turn)]);
     }
 
     /// <summary>The entry that says what stands of a row; null for one that is not in the book.</summary>

@@ -41,7 +41,7 @@ public sealed record PlanYard(
         ArgumentNullException.ThrowIfNull(state);
         if (state.Kilns.IsEmpty)
         {
-            return new Refusal("yard", "no kiln", "a book with its kilns, boilers, people and working days (import them, or make the demonstration)");
+            return new Refusal("yard", "no kiln", "a book with its kilns, boilers, people and working days: write them in under The house, or import them");
         }
 
         var figures = PlanFigures.Of(state);
