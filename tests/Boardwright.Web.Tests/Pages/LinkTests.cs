@@ -51,6 +51,15 @@ public sealed class LinkTests
         Assert.All(WeekQuestions.All.Where(question => question.Path(Yard(2)) != question.Route), question => Assert.Equal(question.Route, RouteOf(question.Path(Yard(2)))));
     }
 
+    // A part that a question leads to is on its page: a fragment that leads nowhere leaves the reader at the top.
+    [Fact]
+    public void Every_part_a_question_leads_to_is_named_on_a_page()
+    {
+        var pages = string.Concat(Directory.EnumerateFiles(Repository.PathOf("src", "Boardwright.Web", "Pages"), "*.razor").Select(File.ReadAllText));
+
+        Assert.All(WeekQuestions.All.Select(question => question.Path(Yard(2)).Split('#')).Where(parts => parts.Length > 1), parts => Assert.Contains($"Id=\"{parts[1]}\"", pages, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Every_command_a_question_names_is_there() =>
         Assert.All(WeekQuestions.All.Where(question => question.Command is not null), question => Assert.NotNull(CommandCatalogue.Find(question.Command!)));
@@ -100,7 +109,7 @@ public sealed class LinkTests
 
         Assert.Contains($"promised for {Day(down.BackExpectedOn)}, perhaps {Day(down.BackLateOn)}: look at {Day(coldest.Date)}, {DayWords.Celsius(coldest.OutsideC)}", text[5], StringComparison.Ordinal);
         Assert.Contains($"by {Day(due)}; S-22 stands at {state.Stacks["S-22"].Moisture!.Mean!.Value.Percent:0} %", text[6], StringComparison.Ordinal);
-        Assert.Contains($"about {sheet.Tasks.Single(task => task.At == "O-303").Much.Value},", text[8], StringComparison.Ordinal);
+        Assert.Contains($"about {sheet.Tasks.Single(task => task.At == "O-303").Much.Value} (", text[8], StringComparison.Ordinal);
         Assert.Contains($"{PourList.Of(state).Totals.Single(figure => figure.Label == "Part B short").Value} kg short", text[9], StringComparison.Ordinal);
         Assert.Equal([Day(down.BackExpectedOn), Day(down.BackLateOn), Day(coldest.Date), Day(due)], text.SelectMany(look => Regex.Matches(look, @"\b\d{1,2} [A-Z][a-z]{2}( \d{4})?\b")).Select(match => match.Value));
         Assert.DoesNotContain(text, look => Regex.IsMatch(look, "January|February|March|April|June|July|August|September|October|November|December"));
@@ -126,7 +135,7 @@ public sealed class LinkTests
     // A literal address wins over one with a tag, as in the router.
     private static string? RouteOf(string path)
     {
-        var bare = path.Split('?')[0];
+        var bare = path.Split('?', '#')[0];
         return Routes.Where(route => Regex.IsMatch(bare, "^" + Regex.Replace(route, @"\{[^}]+\}", "[^/]+") + "$")).OrderBy(route => route.Count(letter => letter == '{')).FirstOrDefault();
     }
 }

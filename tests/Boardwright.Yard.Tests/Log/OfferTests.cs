@@ -22,7 +22,7 @@ public sealed class OfferTests
         Assert.Equal([45.0, 100.0, 159.0], offer.Worth.Select(worth => Math.Round(worth.Money)));
         Assert.Equal(["100", "222", "27", "26.0"], offer.Figures.Take(4).Select(figure => figure.Value));
         Assert.Contains("45 to 159", offer.Figures[0].Basis, StringComparison.Ordinal);
-        Assert.Equal("Offer nothing, at most 20; measure before you drive.", offer.NextDo);
+        Assert.Equal("Offer to collect it free, at most pay 20; measure before you drive.", offer.NextDo);
         Assert.Contains("or pay 20 once", offer.Say, StringComparison.Ordinal);
     }
 
@@ -134,7 +134,8 @@ public sealed class OfferTests
 
         Assert.Equal("black walnut", offer.Species.CommonName);
         Assert.Equal(("left out", "ask how many miles it is: they are not given"), offer.Figures.Where(figure => figure.Label == "Haul").Select(figure => (figure.Value, figure.Basis)).Single());
-        Assert.Contains("fill in the miles before you name a price", offer.NextWhy, StringComparison.Ordinal);
+        Assert.Equal("Ask how many miles it is before you name a price.", offer.NextDo);
+        Assert.DoesNotContain("or pay", offer.Say, StringComparison.Ordinal);
         Assert.Contains("no haul counted", offer.Figures[0].Basis, StringComparison.Ordinal);
         var refused = Assert.IsType<Outcome<LogOffer>.Refused>(LogOffer.Work(DemonstrationBook.Yard, typed with { Girth = "-75" })).Reasons[0];
         Assert.Equal(("Girth", "-75"), (refused.What, refused.Given));

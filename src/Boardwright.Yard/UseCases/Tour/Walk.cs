@@ -31,7 +31,7 @@ public static class TourWalk
             new(5, "One boiler down, a cold day coming", Boiler(state), "/boiler", "The boilers"),
             new(6, "A refusal the customer can live with", Refusal(state, "O-309"), "/promises/O-309", "O-309"),
             new(7, "Two tallies of one pack", $"P-118 was counted {Counts(state, "P-118")} bf: the boards that differ are named, and no tag is printed until one count holds.", "/tally/P-118", "P-118"),
-            new(8, "Is the wood sold there?", Sold(state, "O-303"), "/promises/O-303", "O-303"),
+            new(8, "Wood enough for what was sold", Sold(state, "O-303"), "/promises/O-303", "O-303"),
             new(9, "The class: resin, part B, the cold night", $"{Resin(state)}Each table says whether its wood is dry enough, and how long after the middle its thin rim cures.", "/pours", "The pours"),
             new(10, "Then turn the days", "The season goes on: each day brings what happened, written by who saw it, and the sheet changes with it.", "/day", "The day"),
         ];
@@ -67,7 +67,7 @@ public static class TourWalk
         state.Packs.TryGetValue(tag, out var pack) ? string.Join(" and ", pack.Tallies.Select(tally => $"{tally.Footage.Count:0}")) : "twice, in";
 
     private static string Sold(YardState state, string tag) => state.Orders.GetValueOrDefault(tag) is { } order && PromisesAtRisk.Volume(state, order, order.Lines[0].Asked) is { } band
-        ? $"{tag} sold {band.Sold:#,0} bf of wood that shrinks to about {band.Likely:#,0}, {band.Low:#,0} to {band.High:#,0}: see the chance of too little, and what stands by to cover it."
+        ? $"{tag} sold {band.Sold:#,0} bf of wood that shrinks to about {band.Likely:#,0} ({band.Low:#,0} to {band.High:#,0}): see the chance of too little, and what stands by to cover it."
         : $"{tag}: what was sold, what the wood gave once dry, and what stood by to cover it.";
 
     private static string Resin(YardState state) => string.Concat(state.Resins.Keys.Where(name => PourModel.Next(state, name).Count > 0)
