@@ -27,7 +27,7 @@ internal static class SampleTable
         new Table(columns) { RowMm = RowMm }.Draw(form, rows);
         DrawSummary(form);
         if (skip > 0)
-            form.Paragraph($"{skip} earlier weighings are not on this sheet.");
+            form.Paragraph(skip == 1 ? "One earlier weighing is not on this sheet." : $"{skip} earlier weighings are not on this sheet.");
     }
 
     private static IEnumerable<string> Cells(KilnSample sample, int skip)

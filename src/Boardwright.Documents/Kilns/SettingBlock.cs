@@ -1,4 +1,5 @@
 using Boardwright.Documents.Setting;
+using Boardwright.Quantities;
 
 namespace Boardwright.Documents.Kilns;
 
@@ -39,7 +40,7 @@ internal static class SettingBlock
     {
         form.Sheet.Box(x, form.Y, width, HeightMm, Ink.Fine);
         form.Sheet.Text(x + 4.0, form.Y + 6.5, "Next", form.Letters.Bold(13.0));
-        var text = when is null ? "No change is due." : $"No change before: {when}";
+        var text = when is null ? "No change is due." : $"No change: {when}";
         Fit.Into(form.Sheet, form.Letters.Regular, text, width - 8.0, 4, 13.0, 11.0, 10.0).Draw(form.Sheet, x + 4.0, form.Y + 12.0);
     }
 
@@ -47,10 +48,13 @@ internal static class SettingBlock
     {
         KilnSetting.Air air => (
             $"{Print.Number(air.DryBulb.Fahrenheit)} / {Print.Number(air.WetBulb.Fahrenheit)}", "°F", "dry bulb / wet bulb",
-            $"{Print.Number(air.DryBulb.Celsius, 1)} / {Print.Number(air.WetBulb.Celsius, 1)} °C"),
+            $"{AsPrinted(air.DryBulb)} / {AsPrinted(air.WetBulb)} °C"),
         KilnSetting.Vacuum vacuum => (
             $"{Print.Number(vacuum.Wood.Fahrenheit)} / {Print.Number(vacuum.Vessel.Pascals / 100.0)}", "°F / mbar", "wood temperature / vessel pressure",
             $"{Print.Number(vacuum.Wood.Celsius, 1)} °C / {Print.Number(vacuum.Vessel.Pascals / 1000.0, 1)} kPa"),
         _ => throw new InvalidOperationException("A kiln setting has two cases."),
     };
+
+    // Of the whole degrees Fahrenheit printed above it, which are what is set.
+    private static string AsPrinted(Temperature bulb) => Print.Number(Temperature.FromFahrenheit(Math.Round(bulb.Fahrenheit)).Celsius, 1);
 }

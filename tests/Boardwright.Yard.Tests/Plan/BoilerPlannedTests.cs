@@ -1,3 +1,4 @@
+using Boardwright.Quantities;
 using Boardwright.Testing;
 using Boardwright.Yard.UseCases;
 
@@ -14,11 +15,38 @@ public sealed class BoilerPlannedTests
     {
         var figures = BoilerPlanned.Of(Sheet).Figures;
 
-        Assert.Equal(["Left today", "Short at worst", "Days short"], figures.Select(figure => figure.Label));
+        Assert.Equal(["Left today by the plan", "Short at worst", "Days short"], figures.Select(figure => figure.Label));
         Assert.Equal($"{Sheet.HeatShown[0].GivenKw - Sheet.HeatShown[0].WantedKw:0.0}", figures[0].Value);
         Assert.Equal($"{Sheet.HeatShown.Max(day => day.ShortKw):0.0}", figures[1].Value);
         Assert.Contains($"{Sheet.Shortage!.Day:d MMM}", figures[1].Basis, StringComparison.Ordinal);
         Assert.Equal($"{Sheet.HeatShown.Count(day => day.ShortKw > 0.05)}", figures[2].Value);
+    }
+
+    [Fact]
+    public void Sheet_of_the_day_shows_the_boiler_pages_figure_under_its_name()
+    {
+        var state = DemonstrationBook.Yard;
+        var planned = BoilerPlanned.Of(Sheet).Figures[0];
+        var hot = Assert.IsType<Outcome<BoilerSheet>.Done>(BoilerSheet.Of(state, 42)).Value.Figures[0];
+
+        Assert.Equal((planned.Label, planned.Value, planned.Basis), Fire(SeasonNow.NotAsked with { Sheet = Sheet }));
+        Assert.Equal((hot.Label, hot.Value, hot.Basis), Fire(SeasonNow.NotAsked));
+        Assert.NotEqual(planned.Label, hot.Label);
+
+        (string, string, string) Fire(SeasonNow season)
+        {
+            var figure = MorningSheet.For(state, "Pell", season).Tasks.First(task => task.Do.StartsWith("Stoke", StringComparison.Ordinal)).Much;
+            return (figure.Label, figure.Value, figure.Basis);
+        }
+    }
+
+    [Fact]
+    public void What_is_down_counts_from_its_late_day_in_both_questions()
+    {
+        var hot = Assert.IsType<Outcome<BoilerSheet>.Done>(BoilerSheet.Of(DemonstrationBook.Yard, Sheet.HeatShown.Count)).Value.ByDay.ToDictionary(day => day.Date);
+
+        Assert.All(Sheet.HeatShown, day => Assert.Equal(day.GivenKw, hot[day.Day].CapacityKw, 0.1));
+        Assert.Contains(DemonstrationBook.Yard.Boilers.Values, boiler => boiler.Down is { BackLateOn: not null });
     }
 
     [Fact]

@@ -85,7 +85,11 @@ public sealed record Sample
 }
 
 /// <summary>A weight and the moisture it means; after a loss of wood also the dry weight before it.</summary>
-public sealed record Weighing(long Entry, DateTime At, Mass Weight, MoistureContent Moisture, bool AfterDamage = false);
+public sealed record Weighing(long Entry, DateTime At, Mass Weight, MoistureContent Moisture, bool AfterDamage = false)
+{
+    /// <summary>The oven-dry weight its moisture was reckoned with.</summary>
+    public Mass DryWeight => Mass.FromGrams(Weight.Grams / (1.0 + Moisture.Fraction));
+}
 
 /// <summary>Set points of the controller.</summary>
 public sealed record Setting(long Entry, DateTime At, Temperature DryBulb, Temperature WetBulb, string? Note);

@@ -53,7 +53,7 @@ public sealed record HeatChoices(IReadOnlyList<HeatDay> ShortDays, double WorstK
     }
 
     /// <summary>The yard where all that is down comes back on its late day.</summary>
-    private static YardState AtWorst(YardState state) => state with
+    internal static YardState AtWorst(YardState state) => state with
     {
         Boilers = state.Boilers.SetItems(state.Boilers.Values.Where(boiler => boiler.Down is { BackLateOn: not null }).Select(boiler =>
             KeyValuePair.Create(boiler.Name, boiler with { Outages = boiler.Outages.Replace(boiler.Down!, boiler.Down! with { BackExpectedOn = boiler.Down!.BackLateOn }) }))),

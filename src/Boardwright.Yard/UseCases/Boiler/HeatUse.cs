@@ -1,4 +1,3 @@
-using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.State;
 
@@ -27,13 +26,10 @@ internal sealed record HeatUse(Kiln Kiln, string Name, IReadOnlyList<string> Ord
     public static IReadOnlyList<HeatUse> ByBook(YardState state) =>
     [
         .. state.Charges.Values.Where(charge => charge.IsRunning && YardHeat.Holding(state.Kilns[charge.Kiln]) is not null)
-            .Select(charge => new HeatUse(state.Kilns[charge.Kiln], charge.Tag, OrdersOf(state, charge.Stacks), charge.FootageIn.Count, charge.LoadedAt.Day(), DryOn(state, charge) ?? DateOnly.MaxValue, true)),
+            .Select(charge => new HeatUse(state.Kilns[charge.Kiln], charge.Tag, OrdersOf(state, charge.Stacks), charge.FootageIn.Count, charge.LoadedAt.Day(), ChargeEnd.OutOn(state, charge) ?? DateOnly.MaxValue, true)),
         .. state.PlannedCharges.Values.Where(planned => !state.Charges.ContainsKey(planned.Tag) && YardHeat.Holding(state.Kilns[planned.Kiln]) is not null)
             .Select(planned => new HeatUse(state.Kilns[planned.Kiln], planned.Tag, OrdersOf(state, planned.Stacks), planned.Stacks.Sum(tag => state.Stacks.GetValueOrDefault(tag)?.Footage.Count ?? 0.0), planned.InOn, planned.OutOn, false)),
     ];
 
     private static IReadOnlyList<string> OrdersOf(YardState state, IEnumerable<string> stacks) => [.. stacks.Select(tag => state.Stacks.GetValueOrDefault(tag)?.ReservedFor).OfType<string>().Distinct()];
-
-    private static DateOnly? DryOn(YardState state, Charge charge) =>
-        ChargeRun.Of(state, charge, state.Today.ToDateTime(TimeOnly.MinValue)) is Outcome<ChargeRun>.Done(var run) ? run.DryAt(forecast => forecast.HoursP50)?.Day() ?? charge.ExpectedOutOn : charge.ExpectedOutOn;
 }

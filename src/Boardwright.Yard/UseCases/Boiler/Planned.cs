@@ -13,13 +13,14 @@ public sealed record BoilerPlanned(SeasonSheet Sheet, IReadOnlyList<Traced> Figu
     public static BoilerPlanned Of(SeasonSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        return new(sheet, sheet.HeatShown.Count == 0 ? [] : [Today(sheet), Worst(sheet), Short(sheet)]);
+        return new(sheet, sheet.HeatShown.Count == 0 ? [] : [LeftToday(sheet), Worst(sheet), Short(sheet)]);
     }
 
-    private static Traced Today(SeasonSheet sheet)
+    /// <summary>Heat left today with what runs by the plan.</summary>
+    internal static Traced LeftToday(SeasonSheet sheet)
     {
         var day = sheet.HeatShown[0];
-        return Figure(sheet, day, day.WantedKw > day.GivenKw ? "Short today" : "Left today", Math.Abs(day.GivenKw - day.WantedKw), Words($"{day.GivenKw:0} kW given, {day.WantedKw:0.0} wanted at {DayWords.Celsius(day.OutsideC)}"));
+        return Figure(sheet, day, day.WantedKw > day.GivenKw ? "Short today by the plan" : "Left today by the plan", Math.Abs(day.GivenKw - day.WantedKw), Words($"{day.GivenKw:0} kW given, {day.WantedKw:0.0} wanted at {DayWords.Celsius(day.OutsideC)}"));
     }
 
     private static Traced Worst(SeasonSheet sheet)

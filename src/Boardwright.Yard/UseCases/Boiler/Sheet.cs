@@ -55,7 +55,7 @@ public sealed record BoilerSheet(IReadOnlyList<HeatDay> ByDay, IReadOnlyList<Tra
     /// <summary>Days as the morning sheet asks for them.</summary>
     public static IReadOnlyList<HeatDay> Days(YardState state, int count) => DaysOf(state, count);
 
-    /// <summary>The sheet; refused for equipment the yard does not have.</summary>
+    /// <summary>The sheet, should what is down come back on its late day, as the plan and the ways through take it; refused for equipment the yard does not have.</summary>
     public static Outcome<BoilerSheet> Of(YardState state, int count, IReadOnlyList<Interruption>? without = null)
     {
         ArgumentNullException.ThrowIfNull(state);
@@ -64,17 +64,19 @@ public sealed record BoilerSheet(IReadOnlyList<HeatDay> ByDay, IReadOnlyList<Tra
             return new Refusal("equipment", unknown.Equipment, string.Join(", ", state.Boilers.Keys.Concat(state.Kilns.Keys)));
         }
 
-        var days = DaysOf(state, count, without);
+        var days = DaysOf(HeatChoices.AtWorst(state), count, without);
         var mean = days.Average(day => day.ShopKw + day.KilnsKw);
         var fuel = YardHeat.Fuel(state);
         var lasts = fuel?.DaysAt(mean) is { } inDays ? DateOnly.FromDateTime(state.Fuel!.CountedAt).AddDays((int)inDays) : (DateOnly?)null;
-        return new BoilerSheet(days, [Today(state, days[0]), Worst(state, days), .. fuel is null || lasts is null ? Array.Empty<Traced>() : [Lasts(state, fuel, mean, lasts.Value, count)]], mean, lasts);
+        return new BoilerSheet(days, [LeftToday(state, days[0]), Worst(state, days), .. fuel is null || lasts is null ? Array.Empty<Traced>() : [Lasts(state, fuel, mean, lasts.Value, count)]], mean, lasts);
     }
 
-    private static Traced Today(YardState state, HeatDay day)
+    /// <summary>Heat left today should every kiln be held hot.</summary>
+    internal static Traced LeftToday(YardState state, HeatDay day)
     {
         var shop = YardHeat.Shop(state);
-        return new("Left today", Number(day.SpareKw - day.KilnsKw), "kW", Words($"{day.CapacityKw:0} kW given, shop {day.ShopKw:0.0}, kilns {day.KilnsKw:0.0} at {DayWords.Celsius(day.OutsideC)}"))
+        var left = day.SpareKw - day.KilnsKw;
+        return new(left < 0.0 ? "Short today, all kilns hot" : "Left today, all kilns hot", Number(Math.Abs(left)), "kW", Words($"{day.CapacityKw:0} kW given, shop {day.ShopKw:0.0}, kilns {day.KilnsKw:0.0} at {DayWords.Celsius(day.OutsideC)}"))
         {
             Method = "boiler-and-shop-heat",
             Source = "the yard's own settings and what was noted of its kilns",
@@ -92,7 +94,7 @@ public sealed record BoilerSheet(IReadOnlyList<HeatDay> ByDay, IReadOnlyList<Tra
     {
         var worst = days.MinBy(day => day.SpareKw - day.KilnsKw)!;
         var left = worst.SpareKw - worst.KilnsKw;
-        return new(left < 0.0 ? "Short at worst" : "Least left", Number(Math.Abs(left)), "kW", Words($"{worst.Date:ddd d MMM}, {DayWords.Celsius(worst.OutsideC)}, {worst.Weather}"))
+        return new(left < 0.0 ? "Short at worst, all kilns hot" : "Least left, all kilns hot", Number(Math.Abs(left)), "kW", Words($"{worst.Date:ddd d MMM}, {DayWords.Celsius(worst.OutsideC)}, {worst.Weather}"))
         {
             Method = "boiler-and-shop-heat",
             Source = "the yard's own settings, its weather and what was noted of its kilns",
@@ -105,8 +107,8 @@ public sealed record BoilerSheet(IReadOnlyList<HeatDay> ByDay, IReadOnlyList<Tra
     }
 
     private static Traced Lasts(YardState state, FuelStock fuel, double mean, DateOnly lasts, int count) =>
-        new(lasts < state.Today ? "Fuel should have run out by" : "Fuel lasts until", DayWords.Of(lasts, state.Today), "",
-            Words($"{fuel.Cords:0.#} cords counted {state.Fuel!.CountedAt:d MMM}, at a mean of {mean:0} kW{(lasts < state.Today ? ": count the wood again" : "")}"))
+        new(lasts < state.Today ? "Fuel" : "Fuel lasts until", lasts < state.Today ? "count the pile again" : DayWords.Of(lasts, state.Today), "",
+            Words($"{fuel.Cords:0.#} cords counted {state.Fuel!.CountedAt:d MMM}{(lasts < state.Today ? " would be burnt by now" : "")}, at a mean of {mean:0} kW"))
         {
             Method = "fuel",
             Source = "count of the yard; heating value and share delivered are settings",

@@ -64,7 +64,7 @@ internal static class ChargeFigures
             return new("Set next", "wait for the wick", "", $"{frozen}. With a sound one {Bulbs(run.Next.DryBulb, run.Next.WetBulb)} °F {(run.Next.IsDue ? "would be due now" : "comes next")}") { Method = "kiln-schedule", Source = "both bulbs as read beside the load" };
 
         var next = run.Next;
-        var was = run.Set is not { } set ? "" : Math.Abs(next.DryBulb.Fahrenheit - set.DryBulb.Fahrenheit) < 1.0 && Math.Abs(next.WetBulb.Fahrenheit - set.WetBulb.Fahrenheit) < 1.0
+        var was = run.Set is not { } set ? "" : run.NextIsAsSet
             ? ". As it is set now" : $"; was {Bulbs(set.DryBulb, set.WetBulb)}";
         var what = next.Kind switch { ChangeKind.NextStep => run.Set is null ? "the first setting" : "next step", ChangeKind.Equalize => $"equalize at {Percent(next.Emc)}", _ => $"condition at {Percent(next.Emc)}" };
         var when = next.IsDue ? "due now" : next.DueAt is { } due ? $"about {DayWords.Of(due.Day(), state.Today)}" : "when it is there";
@@ -137,12 +137,11 @@ internal static class ChargeFigures
     {
         if (run is null)
             return null;
-        if (run.Forecast is not Outcome<KilnForecast>.Done(var forecast))
+        if (run.Forecast is not Outcome<KilnForecast>.Done(var forecast) || ChargeEnd.Of(state, charge, run) is not { } end)
             return new("Dry", "not in this air", "", run.Forecast is Outcome<KilnForecast>.NoAnswer(var why) ? why : "the samples are past the moisture wanted") { Method = "kiln-time" };
 
-        var (early, likely, late) = (run.DryAt(f => f.HoursP10)!.Value.Day(), run.DryAt(f => f.HoursP50)!.Value.Day(), run.DryAt(f => f.HoursP90)!.Value.Day());
         var rate = (run.Rate as Outcome<KilnRate>.Done)?.Value;
-        return new("Dry", DayWords.Of(likely, state.Today), "", $"mean at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(early, late, state.Today)}, 8 times in 10. Equalizing and conditioning come on top")
+        return new("Dry", DayWords.Of(end.Dry.Day(), state.Today), "", $"mean at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(end.DryEarly.Day(), end.DryLate.Day(), state.Today)}, 8 times in 10. {OutWords(end, state.Today)}")
         {
             Method = "kiln-time",
             Source = $"{forecast.Origin} ({SourceMark.Words(forecast.Mark)})",
@@ -159,14 +158,15 @@ internal static class ChargeFigures
         };
     }
 
+    private static string OutWords(ChargeEnd end, DateOnly today) => $"Equalizing and conditioning take {Number(end.Finish.Hours, "0")} h on top: out from about {DayWords.Of(end.Out.Day(), today)}";
+
     private static IEnumerable<Traced> Vacuum(YardState state, Charge charge, ChargeVacuum? vacuum)
     {
-        if (vacuum is null || !charge.IsRunning)
+        if (vacuum is null || !charge.IsRunning || ChargeEnd.Of(state, charge, vacuum) is not { } end)
             yield break;
 
         var forecast = vacuum.Forecast;
-        var (early, likely, late) = (charge.LoadedAt.AddHours(vacuum.Hours.Early).Day(), charge.LoadedAt.AddHours(vacuum.Hours.Likely).Day(), charge.LoadedAt.AddHours(vacuum.Hours.Late).Day());
-        yield return new("Dry", DayWords.Of(likely, state.Today), "", $"{vacuum.Slowest.Tag} at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(early, late, state.Today)}, 8 times in 10")
+        yield return new("Dry", DayWords.Of(end.Dry.Day(), state.Today), "", $"{vacuum.Slowest.Tag} at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(end.DryEarly.Day(), end.DryLate.Day(), state.Today)}, 8 times in 10. {OutWords(end, state.Today)}")
         {
             Method = "vacuum-drying",
             Source = "steam along the grain and radio-frequency power (Chen 1997, Siau 1984)",

@@ -1,5 +1,4 @@
 using Boardwright.Drying;
-using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.State;
 
@@ -51,12 +50,9 @@ public sealed record ChargeList(IReadOnlyList<KilnView> Kilns, IReadOnlyList<Cha
 
     private static string Says(YardState state, Charge charge, DateTime now)
     {
-        var run = (ChargeRun.Of(state, charge, now) as Outcome<ChargeRun>.Done)?.Value;
-        var vacuum = (ChargeVacuum.Of(state, charge) as Outcome<ChargeVacuum>.Done)?.Value;
-        var end = run?.DryAt(f => f.HoursP50) is { } likely
-            ? $"dry about {DayWords.Of(likely.Day(), state.Today)}, {DayWords.Band(run.DryAt(f => f.HoursP10)?.Day(), run.DryAt(f => f.HoursP90)?.Day(), state.Today)}"
-            : vacuum is not null ? $"dry about {DayWords.Of(charge.LoadedAt.AddHours(vacuum.Hours.Likely).Day(), state.Today)}"
-            : charge.ExpectedOutOn is { } expected ? $"out about {DayWords.Of(expected, state.Today)} by the plan" : "no end in sight";
+        var end = ChargeEnd.Of(state, charge, now) is { } known
+            ? $"dry about {DayWords.Of(known.Dry.Day(), state.Today)}, {DayWords.Band(known.DryEarly.Day(), known.DryLate.Day(), state.Today)}; out from about {DayWords.Of(known.Out.Day(), state.Today)}"
+            : charge.ExpectedOutOn is { } expected ? $"out about {DayWords.Of(expected, state.Today)}, as named when it was loaded" : "no end in sight";
         var wet = charge.Wettest is { } wettest ? $"wettest {wettest.Moisture.Percent.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)} %, " : "";
         return $"Since {DayWords.Of(charge.LoadedAt.Day(), state.Today)}; {wet}{end}.";
     }

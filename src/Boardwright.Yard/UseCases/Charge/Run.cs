@@ -70,6 +70,9 @@ public sealed record ChargeRun
 
     private static readonly MoistureContent GuardedAbove = MoistureContent.FromPercent(30.0);
 
+    /// <summary>True when the next change asks for the air that is set already, to the whole degrees a controller takes.</summary>
+    public bool NextIsAsSet => Set is { } set && ChargeFigures.Bulbs(set.DryBulb, set.WetBulb) == ChargeFigures.Bulbs(Next.DryBulb, Next.WetBulb);
+
     /// <summary>Day by which it is dry, early, likely or late.</summary>
     public DateTime? DryAt(Func<KilnForecast, double> hours)
     {

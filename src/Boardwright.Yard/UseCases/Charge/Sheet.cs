@@ -107,7 +107,7 @@ public sealed record ChargeSheet
         if (!charge.IsRunning)
             return new("Pack it.", "It is out and dry.", "Packs", "/tally");
 
-        var days = charge.SoundSamples.Any() ? state.Today.DayNumber - charge.SoundSamples.Max(sample => sample.Weighings[^1].At).Day().DayNumber : int.MaxValue;
+        var (last, again) = (WeighingRhythm.Last(charge), WeighingRhythm.Next(charge));
         return run switch
         {
             { Frozen: { } why } => new("Wet or change the wick, leave the setting as it is.", $"{Capital(why)}. {WouldBe(state, run)}", "Read both bulbs", $"/charges/{charge.Tag}/air"),
@@ -117,9 +117,9 @@ public sealed record ChargeSheet
             not null when verdict is { Step: PullStep.Pull } => new("Unload it.", verdict.Says, "Unload it", $"/charges/{charge.Tag}/unload"),
             not null when verdict is { Step: PullStep.Test } => new(verdict.Do, verdict.Says, "Write the stress test", $"/charges/{charge.Tag}/stress"),
             not null when verdict is { Step: PullStep.Condition } && charge.StressTests.Count > 0 => new(verdict.Do, verdict.Says, "Write the setting", $"/charges/{charge.Tag}/set"),
-            not null when days >= 1 => new($"Weigh the {charge.SoundSamples.Count()} samples.", $"They were weighed {(days == 1 ? "yesterday" : $"{days} days ago")}.", "Write the weights", $"/charges/{charge.Tag}/weigh"),
+            not null when again <= state.Today => new($"Weigh the {charge.SoundSamples.Count()} samples.", $"They were weighed {(state.Today.DayNumber - last!.Value.DayNumber is var days && days == 1 ? "yesterday" : $"{days} days ago")}.", "Write the weights", $"/charges/{charge.Tag}/weigh"),
             not null => new(
-                $"Leave it at {ChargeFigures.Bulbs(run.Set!.DryBulb, run.Set.WetBulb)} °F, weigh again tomorrow.",
+                $"Leave it at {ChargeFigures.Bulbs(run.Set!.DryBulb, run.Set.WetBulb)} °F, weigh again {(again == state.Today.AddDays(1) ? "tomorrow" : again?.ToString("'on' ddd d MMM", CultureInfo.InvariantCulture))}.",
                 $"{Milder(run)}{ChargeFigures.ChangeWords(run.Next)} when {run.Next.Calls} is at {Text(run.Next.At.Percent)} %{(run.Next.DueAt is { } due ? $": about {DayWords.Of(due.Day(), state.Today)}" : "")}.",
                 "Write the weights", $"/charges/{charge.Tag}/weigh"),
             _ => new("Read the gauge and write it down.", "No samples can be weighed inside.", "Write the air", $"/charges/{charge.Tag}/air"),
@@ -149,9 +149,10 @@ public sealed record ChargeSheet
         {
             if (sample.Retired)
                 yield return $"Sample {sample.Name} is retired: its wood cannot be believed any more.";
-            foreach (var loss in sample.Weighings.Where(weighing => weighing.AfterDamage))
+            for (var i = 1; i < sample.Weighings.Count; i++)
             {
-                yield return string.Create(CultureInfo.InvariantCulture, $"Sample {sample.Name} lost wood on {loss.At:d MMM}: {loss.Weight.Grams:0} g after it; its dry weight is now {sample.CalculatedDry.Grams:0.0} g.");
+                if (sample.Weighings[i] is { AfterDamage: true } loss)
+                    yield return string.Create(CultureInfo.InvariantCulture, $"Sample {sample.Name} lost wood on {loss.At:d MMM}: {loss.Weight.Grams:0} g after it, dry weight {loss.DryWeight.Grams:0.0} g. Its percentages before that day are over {sample.Weighings[i - 1].DryWeight.Grams:0.0} g dry.");
             }
         }
 

@@ -150,7 +150,7 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
 
     private static TimeBand Band(VacuumForecast forecast) => new(Elapsed.FromHours(forecast.HoursP50), Elapsed.FromHours(forecast.HoursP90));
 
-    // What its samples tell, as on the charge's own page; without samples the stack's reading.
+    // What its samples or its condensate tell, as on the charge's own page; without them the stack's reading.
     private Outcome<(DateTime Since, TimeBand Band, Power Running)> InAir(BookState.Charge charge, BookState.Kiln kiln, BookState.Stack stack)
     {
         if ((charge.SampleMean ?? stack.Moisture?.Mean) is not { } moisture)
@@ -160,13 +160,14 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
 
         var times = PlanTimes.InKiln(kiln, stack.Species, stack.Thickness.Length, charge.Target);
         var running = times.ForecastNear(moisture).Then(near => KilnRunHeat.Of(near, new KilnLoad(OvenDry(stack), moisture, near.Steps[0].Step.DryBulb), Outside)) is Outcome<KilnRunHeat>.Done(var heat) ? heat.Running : default;
-        return ChargeRun.Of(state, charge, state.Today.ToDateTime(TimeOnly.MinValue)) is Outcome<ChargeRun>.Done({ Forecast: Outcome<KilnForecast>.Done(var forecast) } run)
-            ? (run.ClockFrom, new TimeBand(Elapsed.FromHours(forecast.HoursP50), Elapsed.FromHours(forecast.HoursP90)).Plus(Finish(stack)), running)
+        return ChargeEnd.Of(state, charge, state.Today.ToDateTime(TimeOnly.MinValue)) is { } end
+            ? (end.From, end.Left, running)
             : times.From(moisture).Then<(DateTime, TimeBand, Power)>(band => (charge.LoadedAt, band.Plus(Finish(stack)), running));
     }
 
     private Outcome<(DateTime Since, TimeBand Band, Power Running)> InVacuum(BookState.Charge charge, BookState.Kiln kiln, BookState.Stack stack) =>
-        stack.Moisture?.Mean is { } moisture
+        ChargeEnd.Of(state, charge, state.Today.ToDateTime(TimeOnly.MinValue)) is { } end ? (end.From, end.Left, default(Power))
+            : stack.Moisture?.Mean is { } moisture
             ? PlanTimes.InVacuum(kiln, stack, moisture, charge.Target, figures).Then<(DateTime, TimeBand, Power)>(forecast => (charge.LoadedAt, Band(forecast).Plus(Finish(stack)), default(Power)))
             : new Refusal(charge.Tag, $"no reading of {stack.Tag}", "a running charge of which the moisture is known");
 

@@ -47,7 +47,7 @@ public static class WeekRounds
         var watched = season is null
             ? state.Charges.Values.Where(charge => charge.IsRunning && (charge.ExpectedOutOn is not { } end || day <= end)).Select(charge => (charge.Kiln, Running: (Charge?)charge)).ToList()
             : season.Kilns.SelectMany(row => row.Charges).Where(charge => charge.In.Day() <= day && day <= charge.Out.Day()).Select(charge => (charge.Kiln, Running: charge.Tag is { } tag ? state.Charges[tag] : null)).ToList();
-        foreach (var charge in watched.Select(one => one.Running).OfType<Charge>().Where(charge => ChargesToWatch.WeighingsDue(charge, day) is true))
+        foreach (var charge in watched.Select(one => one.Running).OfType<Charge>().Where(charge => WeighingRhythm.IsDueOn(charge, day) is true))
         {
             yield return new(day, null, $"Weigh {charge.Tag}", $"{charge.SoundSamples.Count()} samples in {charge.Kiln}, then the setting");
         }

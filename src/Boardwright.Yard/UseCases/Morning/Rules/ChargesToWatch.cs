@@ -20,15 +20,15 @@ internal static class ChargesToWatch
     private static DayTask Samples(YardState state, Charge charge, Stake stake)
     {
         var at = charge.SoundSamples.Max(sample => sample.Weighings[^1].At);
-        var last = DateOnly.FromDateTime(at);
-        var due = last.AddDays(UsualDays(charge)) <= state.Today;
+        var last = at.Day();
+        var due = WeighingRhythm.Next(charge) <= state.Today;
         var next = due ? null : Change(state, charge);
         var (act, why, key, form) = (ChargeRun.FrozenBy(charge), due, next) switch
         {
             ({ } frozen, _, _) => ($"Wet or change the wick of {charge.Kiln}, then read both bulbs; leave the setting.", $"{char.ToUpperInvariant(frozen[0])}{frozen[1..]}; {SettingWords(charge)}.{(due ? " The samples are due too." : "")}", "Write the air", "air"),
             (_, true, _) => ($"Weigh the {charge.SoundSamples.Count()} samples of {charge.Tag}, then see the setting.", $"Last weighed {last:ddd d MMM}; {SettingWords(charge)}.", $"Weigh {charge.Tag}", "weigh"),
             (_, _, { } change) => ($"Set {charge.Kiln} to {change.Bulbs} °F.", $"{change.Why}; {SettingWords(charge)}.", $"Set {charge.Kiln}", "set"),
-            _ => ($"Make the round of {charge.Kiln}: bulbs, fans, doors.", $"Samples were weighed {(last == state.Today ? (at.Hour < 12 ? "this morning" : $"today at {at:HH:mm}") : $"on {last:ddd d MMM}")}, next on {last.AddDays(UsualDays(charge)):ddd d MMM}; {SettingWords(charge)}.", "Write the air", "air"),
+            _ => ($"Make the round of {charge.Kiln}: bulbs, fans, doors.", $"Samples were weighed {(last == state.Today ? (at.Hour < 12 ? "this morning" : $"today at {at:HH:mm}") : $"on {last:ddd d MMM}")}, next on {WeighingRhythm.Next(charge):ddd d MMM}; {SettingWords(charge)}.", "Write the air", "air"),
         };
         return new(Rounds(state) ?? charge.Kiln, act, why, Wettest(charge), stake, Duties.Kilns, $"/charges/{charge.Tag}/{form}", key) { Charge = charge.Tag, Caution = LostWood(charge) };
     }
@@ -37,25 +37,13 @@ internal static class ChargesToWatch
     {
         var last = charge.Gauges.Count > 0 ? charge.Gauges[^1].At : (DateTime?)null;
         return new(charge.Kiln, $"Read the gauges of {charge.Tag} and write them down.", $"{string.Join(", ", charge.Stacks)}: no samples can be weighed inside. {(last is { } at ? $"Last read {at:ddd d MMM HH:mm}." : "Not read yet.")}",
-            new("In the kiln", $"{charge.FootageIn.Count:#,0}", "bf", $"{charge.Target.Percent:0} % wanted{(charge.ExpectedOutOn is { } day ? $", out about {day:d MMM}" : "")}")
+            new("In the kiln", $"{charge.FootageIn.Count:#,0}", "bf", $"{charge.Target.Percent:0} % wanted{(ChargeEnd.OutOn(state, charge) is { } day ? $", out from about {day:d MMM}" : "")}")
             {
                 Source = $"loaded {charge.LoadedAt:d MMM yyyy}",
                 Inputs = [("stacks", string.Join(", ", charge.Stacks)), ("target", $"{charge.Target.Percent:0.#} %")],
             },
             stake, Duties.Kilns, $"/charges/{charge.Tag}/air", $"Read {charge.Kiln}")
         { Charge = charge.Tag };
-    }
-
-    /// <summary>True when the samples of a charge are to be weighed on a day, as they have been so far; null for a charge without samples.</summary>
-    public static bool? WeighingsDue(Charge charge, DateOnly day) => !charge.SoundSamples.Any() ? null
-        : (day.DayNumber - charge.SoundSamples.Max(sample => sample.Weighings[^1].At).Day().DayNumber) is var since && since > 0 && since % UsualDays(charge) == 0;
-
-    // As this charge has been weighed so far: the middle gap between weighings; every day at first.
-    private static int UsualDays(Charge charge)
-    {
-        var days = charge.SoundSamples.SelectMany(sample => sample.Weighings).Select(weighing => DateOnly.FromDateTime(weighing.At).DayNumber).Distinct().Order().ToList();
-        var gaps = days.Zip(days.Skip(1), (a, b) => b - a).Order().ToList();
-        return gaps.Count == 0 ? 1 : Math.Max(1, gaps[gaps.Count / 2]);
     }
 
     /// <summary>The air to set now, when it is not what is set: the schedule's step, or the finish; null when the setting was made after the last weighing or agrees.</summary>

@@ -13,7 +13,8 @@ internal static class FiresToStoke
         var heated = state.Charges.Values.Where(charge => charge.IsRunning && state.Kilns.GetValueOrDefault(charge.Kiln)?.Installed.HeatAtWaterC is not null).ToList();
         var margin = (decimal)((state.Setting("kiln_day_margin") ?? 0.0) * heated.Sum(charge => charge.FootageIn.Count) / 1000.0);
         var down = state.Boilers.Values.Where(boiler => boiler.Down is not null).Select(boiler => $"{boiler.Name} is down.");
-        var today = ByPlan(season) ?? AllHot(BoilerSheet.Days(state, 1)[0]);
+        // The boiler's own page shows the same figure under the same name.
+        var today = season.Sheet is { HeatShown.Count: > 0 } sheet ? BoilerPlanned.LeftToday(sheet) : BoilerSheet.LeftToday(state, BoilerSheet.Days(state, 1)[0]);
         foreach (var boiler in state.Boilers.Values.Where(boiler => boiler.Down is null))
         {
             if (boiler.Installed.StokedEveryHours is not > 0.0)
@@ -24,20 +25,6 @@ internal static class FiresToStoke
                 new(margin, 1, "a day of the heated charges, at the kiln-day margin"), Duties.Kilns, $"/write/entry/boiler_stoked?boiler={Uri.EscapeDataString(boiler.Name)}", "Write it stoked");
         }
     }
-
-    private static Traced? ByPlan(SeasonNow season) => season.Sheet?.Heat is [var day, ..] && season.Sheet is { } sheet ? new("Heat to spare", $"{day.GivenKw - day.WantedKw:0.0}", "kW", $"today at {DayWords.Celsius(day.OutsideC)}, with what runs by plan")
-    {
-        Method = "kiln-plan",
-        Source = "the season’s plan",
-        Inputs = [("boilers that run", $"{day.GivenKw:0.0} kW"), .. sheet.HeatUses.Zip(day.KilowattsByUse, (use, kilowatts) => (use, $"{kilowatts:0.0} kW"))],
-    } : null;
-
-    private static Traced AllHot(HeatDay day) => new("Heat to spare", $"{day.SpareKw - day.KilnsKw:0.0}", "kW", $"today at {DayWords.Celsius(day.OutsideC)} with the kilns held hot")
-    {
-        Method = "boiler-and-shop-heat",
-        Source = "boilers and holding heat as installed in the book",
-        Inputs = [("boilers that run", $"{day.CapacityKw:0.0} kW"), ("shop and house", $"{day.ShopKw:0.0} kW"), ("kilns held hot", $"{day.KilnsKw:0.0} kW")],
-    };
 
     /// <summary>Hours to stoke on a day: from the first round named in a kiln hand's role, every so often.</summary>
     private static List<TimeOnly> Hours(YardState state, Boiler boiler)

@@ -1,0 +1,65 @@
+using System.Globalization;
+using Boardwright.Quantities;
+using Boardwright.Testing;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.Facts;
+using Boardwright.Yard.UseCases;
+
+namespace Boardwright.Yard.Tests.Charges;
+
+/// <summary>The same thing has the same number on every page.</summary>
+public sealed class ChargeAgreesTests
+{
+    private static readonly DateTime Morning = new(2026, 11, 2, 0, 0, 0);
+
+    [Theory]
+    [InlineData("C-61")]
+    [InlineData("V-19")]
+    public void Charge_kilns_and_plan_name_the_same_day_out(string tag)
+    {
+        var state = DemonstrationBook.Yard;
+        var end = ChargeEnd.Of(state, state.Charges[tag], Morning)!;
+        var words = $"out from about {DayWords.Of(DateOnly.FromDateTime(end.Out), state.Today)}";
+        var dry = Sheet(state, tag).Figures.Single(figure => figure.Label == "Dry");
+        var planned = Assert.IsType<Outcome<PlanYard>.Done>(PlanYard.Of(state, 42)).Value.Input.Started.Single(charge => charge.Id == tag);
+
+        Assert.Equal(DayWords.Of(DateOnly.FromDateTime(end.Dry), state.Today), dry.Value);
+        Assert.Contains(words, dry.Basis, StringComparison.Ordinal);
+        Assert.Contains(words, ChargeList.Of(state, Morning).Kilns.Single(view => view.Charge?.Tag == tag).Says, StringComparison.Ordinal);
+        Assert.Equal(end.Out, Morning.AddHours(planned.DryHalf.Hours), TimeSpan.FromMinutes(1.0));
+        Assert.Equal(DateOnly.FromDateTime(end.Out), ChargeEnd.OutOn(state, state.Charges[tag]));
+    }
+
+    [Fact]
+    public void Charge_weighed_every_other_day_is_weighed_again_on_the_day_the_sheet_names()
+    {
+        // Weighed daily in the demonstration: four more gaps of two days make two days the middle gap.
+        var book = DemonstrationBook.Open();
+        var weights = book.State.Charges["C-61"].SoundSamples.ToDictionary(sample => sample.Name, sample => sample.Weighings[^1].Weight.Grams);
+        for (var day = 4; WeighingRhythm.UsualDays(book.State.Charges["C-61"]) < 2; day += 2)
+        {
+            var at = new DateTime(2026, 11, day, 6, 10, 0);
+            foreach (var (name, grams) in weights)
+                Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(book.Write("Pell", new SampleWeighed("C-61", name, grams - (day / 2.0)), at));
+            Assert.True(day < 28, "the middle gap never became two days");
+        }
+
+        var next = WeighingRhythm.Next(book.State.Charges["C-61"])!.Value;
+        var state = book.State with { Today = next.AddDays(-2) };
+        Assert.Contains($"weigh again on {next.ToString("ddd d MMM", CultureInfo.InvariantCulture)}", Sheet(state, "C-61").Next.Do, StringComparison.Ordinal);
+        Assert.True(WeighingRhythm.IsDueOn(state.Charges["C-61"], next));
+    }
+
+    [Fact]
+    public void Percentages_before_a_loss_of_wood_name_the_dry_weight_they_are_over()
+    {
+        var sample = DemonstrationBook.Yard.Charges["C-61"].Samples.Single(one => one.Name == "4");
+        var before = sample.Weighings[sample.Weighings.FindIndex(weighing => weighing.AfterDamage) - 1];
+
+        Assert.Equal(before.Moisture.Percent, 100.0 * ((before.Weight.Grams / before.DryWeight.Grams) - 1.0), 1e-9);
+        Assert.True(before.DryWeight.Grams > sample.CalculatedDry.Grams + 1.0);
+        Assert.Contains(Sheet(DemonstrationBook.Yard, "C-61").Minds, mind => mind.Contains($"over {before.DryWeight.Grams.ToString("0.0", CultureInfo.InvariantCulture)} g dry", StringComparison.Ordinal));
+    }
+
+    private static ChargeSheet Sheet(YardState state, string tag) => Assert.IsType<Outcome<ChargeSheet>.Done>(ChargeSheet.Of(state, tag, Morning)).Value;
+}
