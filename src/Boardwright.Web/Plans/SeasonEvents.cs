@@ -12,10 +12,23 @@ internal static class SeasonEvents
     [
         .. sheet.Kilns.SelectMany(row => row.Charges).SelectMany(charge => OfCharge(state, charge))
             .Concat(sheet.Promises.Select(Due))
-            .Concat(state.Pours.Values.Where(pour => pour.PouredAt is null).Select(pour => Whole($"pour-{pour.Tag}", pour.PourOn, $"Pour {pour.Tag}")))
-            .Concat(state.Pours.Values.Where(pour => pour.DemouldedAt is null).Select(pour => Whole($"demould-{pour.Tag}", pour.DemouldOn, $"Take {pour.Tag} out of its mould")))
+            .Concat(Pours(state))
             .OrderBy(one => one.From).ThenBy(one => one.Id, StringComparer.Ordinal),
     ];
+
+    /// <summary>What is known while the plan is being worked: the owner's loads, what is expected out, promises and pours, each for its whole day.</summary>
+    public static IReadOnlyList<CalendarEvent> Known(YardState state)
+    {
+        var known = KnownSeason.Of(state);
+        return
+        [
+            .. known.Loads.Where(load => !load.Runs).Select(load => Whole($"load-{load.Tag}", load.In, $"Load {load.Kiln}, {load.Tag}", string.Join(", ", load.Stacks)))
+                .Concat(known.Loads.Where(load => load.Out is not null).Select(load => Whole($"unload-{load.Tag}", load.Out!.Value, $"Unload {load.Kiln}, {load.Tag}", string.Join(", ", load.Stacks))))
+                .Concat(known.Promises.Select(promise => Whole($"due-{promise.Order}", promise.Due, $"{promise.Order} due", $"{promise.Customer}: {promise.Goods}")))
+                .Concat(Pours(state))
+                .OrderBy(one => one.From).ThenBy(one => one.Id, StringComparer.Ordinal),
+        ];
+    }
 
     /// <summary>The same as lines of a week sheet.</summary>
     public static IReadOnlyList<WeekLine> Lines(IReadOnlyList<CalendarEvent> events) =>
@@ -33,6 +46,10 @@ internal static class SeasonEvents
 
         yield return new($"unload-{id}", charge.Out.AddHours(-installed.UnloadHours), charge.Out, $"Unload {charge.Kiln}{(charge.Tag is { } tag ? $", {tag}" : "")}", wood);
     }
+
+    private static IEnumerable<CalendarEvent> Pours(YardState state) =>
+        state.Pours.Values.Where(pour => pour.PouredAt is null).Select(pour => Whole($"pour-{pour.Tag}", pour.PourOn, $"Pour {pour.Tag}"))
+            .Concat(state.Pours.Values.Where(pour => pour.DemouldedAt is null).Select(pour => Whole($"demould-{pour.Tag}", pour.DemouldOn, $"Take {pour.Tag} out of its mould")));
 
     private static CalendarEvent Due(SeasonPromise promise) => Whole(
         $"due-{promise.Line.Id}", promise.Due, $"{promise.Line.Id} due",

@@ -56,11 +56,20 @@ public sealed class SeasonEndpointsTests
     }
 
     [Fact]
-    public async Task While_the_plan_is_being_made_it_asks_to_come_again()
+    public async Task While_the_plan_is_being_made_the_calendar_asks_to_come_again()
     {
         var (status, _, _, retry) = await Ask(DemonstrationBook.Open(), "/season/calendar.ics", "", made: false);
 
         Assert.Equal((503, "30"), (status, retry));
+    }
+
+    [Fact]
+    public async Task While_the_plan_is_being_made_the_week_sheet_shows_what_is_known()
+    {
+        var (status, type, body, retry) = await Ask(DemonstrationBook.Open(), "/season/week-sheet.pdf", "", made: false);
+
+        Assert.Equal((200, "application/pdf", ""), (status, type, retry));
+        Assert.StartsWith("%PDF", body, StringComparison.Ordinal);
     }
 
     private static async Task<(int Status, string? Type, string Body, string Retry)> Ask(YardBook book, string path, string query = "", bool made = true)

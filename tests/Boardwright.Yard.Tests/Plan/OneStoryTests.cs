@@ -121,6 +121,27 @@ public sealed class OneStoryTests
     }
 
     [Fact]
+    public void Taken_over_plan_says_what_replaced_what_and_can_be_given_back()
+    {
+        var book = DemonstrationBook.Open();
+        var before = book.State.PlannedCharges;
+        var replaced = PlanTakeOver.Replaced(book.State).Select(load => load.Tag).ToList();
+        Assert.Null(PlanTakenOver.Last(book.State));
+        PlanTakeOver.Write(book, Season, "Oda", PostedKey.None);
+
+        var taken = PlanTakenOver.Last(book.State)!;
+        Assert.StartsWith("Done: Oda", taken.Words, StringComparison.Ordinal);
+        Assert.Equal(replaced.Order(), taken.Struck.Select(load => load.Charge).Order());
+        Assert.Equal(PlanTakeOver.Loads(Season).Count, taken.Written.Count);
+
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(taken.TakeBack(book));
+        Assert.Equal(before.Keys.Order(), book.State.PlannedCharges.Keys.Order());
+        Assert.All(before, old => Assert.Equal((old.Value.Kiln, old.Value.InOn, old.Value.OutOn), (book.State.PlannedCharges[old.Key].Kiln, book.State.PlannedCharges[old.Key].InOn, book.State.PlannedCharges[old.Key].OutOn)));
+        Assert.Null(PlanTakenOver.Last(book.State));
+        Assert.Empty(book.Verify());
+    }
+
+    [Fact]
     public void Form_posted_twice_takes_over_once()
     {
         var book = DemonstrationBook.Open();

@@ -24,7 +24,7 @@ public sealed class SeasonSheetTests
     [Fact]
     public void Refused_order_has_three_ways_out_none_of_which_is_its_own_day()
     {
-        var ways = WaysOut.Of(DemonstrationBook.Yard, DemonstrationPlan.Made(), "O-309");
+        var ways = WaysOut.Of(DemonstrationBook.Yard, DemonstrationPlan.Made(), "O-309", new Dictionary<string, OrderCover>());
 
         Assert.Equal(3, ways.Count);
         Assert.Contains("before", ways[0].Do, StringComparison.Ordinal);
@@ -70,13 +70,5 @@ public sealed class SeasonSheetTests
         Assert.NotEqual(Boardwright.Yard.Book.Facts.Answer.No, Ask("northern red oak", "4/4", "300", "2026-12-31").Answer);
         Assert.Equal(Boardwright.Yard.Book.Facts.Answer.No, Ask("northern red oak", "4/4", "300", "2026-11-03").Answer);
         Assert.Equal("by", Assert.IsType<Outcome<PromiseAnswer>.Refused>(PromiseAnswer.Of(DemonstrationBook.Yard, DemonstrationPlan.Made(), "basswood", "4/4", "10", "2026-10-01")).Reasons[0].What);
-    }
-
-    [Fact]
-    public void Red_oak_kept_for_nobody_stands_behind_the_order_that_may_run_short()
-    {
-        var promise = Sheet.Promises.First(one => one.Line.Id == "O-303");
-
-        Assert.Equal("S-06", OrderCover.Of(DemonstrationBook.Yard, DemonstrationPlan.Made(), promise)?.Stack);
     }
 }

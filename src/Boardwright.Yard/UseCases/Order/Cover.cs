@@ -1,28 +1,90 @@
 using System.Globalization;
+using Boardwright.Planning;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
+using Boardwright.Yard.Book.State;
 
 namespace Boardwright.Yard.UseCases;
 
-/// <summary>Wood that could stand behind an order whose own wood may yield too little.</summary>
-/// <param name="Stack">A stack of the mill, as good as what the order names and kept for nobody.</param>
-/// <param name="Words">What it is and what it covers.</param>
-public sealed record OrderCover(string Stack, string Words)
+/// <summary>Wood that could stand behind an order whose own wood may yield too little: one advice for the sheet, the order and the season.</summary>
+/// <param name="Order">The order's line in the plan.</param>
+/// <param name="Ready">The stack of the mill, as good as what the order names and kept for nobody, with its day by the worked plan.</param>
+/// <param name="What">How much of what wood it is.</param>
+public sealed record OrderCover(string Order, WorkedReady Ready, string What)
 {
     private const double SureEnough = 0.85;
+    private const double LeastBf = 1.0;
 
-    /// <summary>The largest such stack; null when the order's wood is enough or none is as good.</summary>
-    public static OrderCover? Of(YardState state, PlanMade made, SeasonPromise promise)
+    /// <summary>The stack.</summary>
+    public string Stack => Ready.Stack;
+
+    /// <summary>The advice in one line: the stack, whether it meets the day, and whom else it serves.</summary>
+    public string Do => $"Put {Stack} behind {Order}: {(Ready.LateDays > 0 ? $"late by {PromisesByPlan.Days(Ready.LateDays)}, still the least late" : "in time")}{(Ready.InPlan ? "" : ", if a kiln is found for it")}{(Ready.Serves.Count > 0 ? $"; it serves {string.Join(", ", Ready.Serves)} too" : "")}.";
+
+    /// <summary>What it is, and when it is ready.</summary>
+    public string Words => $"{What} {Ready.Words}{(Ready.LateDays > 0 ? " It covers the volume, not the day." : "")}";
+
+    /// <summary>What is said of an order that may fall short while no such stack is known.</summary>
+    public static string Watch(string order) => $"Watch the volume of {order}: the wood may fall short.";
+
+    /// <summary>The advice for each line of an order that may fall short, by the line's number in the plan; a stack is advised for one order only, the shakiest first.</summary>
+    public static IReadOnlyDictionary<string, OrderCover> All(YardState state, PlanMade made, SeasonSheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(made);
+        ArgumentNullException.ThrowIfNull(sheet);
+        var found = new Dictionary<string, OrderCover>(StringComparer.Ordinal);
+        foreach (var promise in sheet.Promises)
+        {
+            if (Of(state, made, promise, found.Values.Select(cover => cover.Stack)) is { } cover)
+                found[promise.Line.Id] = cover;
+        }
+
+        return found;
+    }
+
+    // The least late; of those the one the plan dries anyway, then the largest.
+    private static OrderCover? Of(YardState state, PlanMade made, SeasonPromise promise, IEnumerable<string> taken)
+    {
+        var index = Index(made, promise);
+        if (!MayFallShort(state, made, index))
+            return null;
+        var ready = AsGood(state, made, index).Where(one => !promise.Stacks.Contains(one.Stack) && state.Stacks[one.Stack].ReservedFor is null && !taken.Contains(one.Stack))
+            .Select(one => WorkedReady.Of(made, index, one)).Where(one => one.On is not null && one.SpareBf >= LeastBf)
+            .OrderBy(one => one.LateDays).ThenByDescending(one => one.InPlan).ThenByDescending(one => one.SpareBf).FirstOrDefault();
+        return ready is null ? null : new(promise.Line.Id, ready, string.Create(CultureInfo.InvariantCulture, $"{ready.SpareBf:#,0} bf of {state.Stacks[ready.Stack].Species.CommonName} {state.Stacks[ready.Stack].Thickness}, kept for nobody."));
+    }
+
+    // What the planner may take beside the wood named, and for an order by volume what is sawn like the wood named.
+    private static IEnumerable<OrderWood> AsGood(YardState state, PlanMade made, int index)
+    {
+        var asked = made.Yard.Lines[index].Asked;
+        var named = asked.Stacks.Select(tag => state.Stacks.GetValueOrDefault(tag)).FirstOrDefault(stack => stack is { Product: Product.Boards, Owner: "mill" });
+        var alike = named is null || asked.NeverKiln || asked.CustomerWood ? [] : state.Stacks.Values.Where(stack => stack is { IsHere: true, NeverKiln: false, Proven: true, Product: Product.Boards, Owner: "mill" }
+            && made.Yard.Yields.ContainsKey(stack.Tag) && !asked.Stacks.Contains(stack.Tag)
+            && stack.Species.CommonName == named.Species.CommonName && stack.Thickness == named.Thickness && stack.SawnThickness == named.SawnThickness && stack.Grain == named.Grain
+            && !(asked.PieceLengthMinM is { } least && stack.LongestPiece is { } longest && longest.Metres < least));
+        return made.Input.Orders[index].Wood.Where(one => one.ExtraMoney > 0m)
+            .Concat(alike.Select(stack => new OrderWood(stack.Tag, stack.Stage is StackStage.AirDrying or StackStage.InKiln, 0m))).DistinctBy(one => one.Stack);
+    }
+
+    /// <summary>True where the order's own wood may yield too little, by chance or with the worst falldown on record.</summary>
+    public static bool MayFallShort(YardState state, PlanMade made, SeasonPromise promise)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(made);
         ArgumentNullException.ThrowIfNull(promise);
-        var index = made.Input.Orders.ToList().FindIndex(order => order.Id == promise.Line.Id);
-        var wood = made.Input.Orders[index].Wood.Where(one => one.ExtraMoney > 0m && !promise.Stacks.Contains(one.Stack) && state.Stacks[one.Stack].ReservedFor is null)
-            .OrderByDescending(one => made.Yard.Yields[one.Stack].Likely).FirstOrDefault();
-        return wood is null || made.Enough[index] >= SureEnough ? null : new(
-            wood.Stack, string.Create(CultureInfo.InvariantCulture, $"{made.Yard.Yields[wood.Stack].Likely:#,0} bf of {state.Stacks[wood.Stack].Species.CommonName} {state.Stacks[wood.Stack].Thickness}, kept for nobody. It covers the volume, not the day."));
+        return MayFallShort(state, made, Index(made, promise));
+    }
+
+    private static int Index(PlanMade made, SeasonPromise promise) => made.Input.Orders.ToList().FindIndex(order => order.Id == promise.Line.Id);
+
+    private static bool MayFallShort(YardState state, PlanMade made, int index)
+    {
+        var line = made.Yard.Lines[index];
+        return made.Enough[index] < SureEnough
+            || (!line.Asked.NeverKiln && !line.Asked.CustomerWood && PromisesAtRisk.Volume(state, line.Order, line.Asked) is { } band && band.Low < band.Sold);
     }
 
     /// <summary>Keeps a stack for an order.</summary>

@@ -18,12 +18,17 @@ public static class WaysOut
     private const int WaysMost = 3;
 
     /// <summary>The ways out that there are for an order of a plan; the best of each kind.</summary>
-    public static IReadOnlyList<WayOut> Of(YardState state, PlanMade made, string id)
+    /// <param name="state">The yard.</param>
+    /// <param name="made">The worked plan.</param>
+    /// <param name="id">The order's line in the plan.</param>
+    /// <param name="covers">Wood advised for orders that may fall short: what is advised for one is not offered to another.</param>
+    public static IReadOnlyList<WayOut> Of(YardState state, PlanMade made, string id, IReadOnlyDictionary<string, OrderCover> covers)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(made);
+        ArgumentNullException.ThrowIfNull(covers);
         var index = made.Yard.Lines.ToList().FindIndex(line => line.Id == id);
-        return index < 0 ? [] : [.. new[] { Later(made, index), Part(made, index) }.OfType<WayOut>().Concat(Others(state, made, index)).Take(WaysMost)];
+        return index < 0 ? [] : [.. new[] { Later(made, index), Part(made, index) }.OfType<WayOut>().Concat(Others(state, made, index, [.. covers.Values.Where(cover => cover.Order != id).Select(cover => cover.Stack)])).Take(WaysMost)];
     }
 
     private static WayOut? Later(PlanMade made, int index)
@@ -49,35 +54,34 @@ public static class WaysOut
     private static WayOut? Part(PlanMade made, int index)
     {
         var order = made.Input.Orders[index];
-        var ready = order.Wood.Where(wood => EarliestPromise.Of(made.Input, order with { Wood = [wood], Quantity = BoardFeet.From(1.0) }).Half is { } day && day <= order.Due).ToList();
-        var footage = Math.Min(order.Quantity.Count, ready.Sum(wood => Spare(made, wood.Stack, order.Id)));
+        var ready = order.Wood.Select(wood => WorkedReady.Of(made, index, wood)).Where(InTime).ToList();
+        var footage = Math.Min(order.Quantity.Count, ready.Sum(wood => wood.SpareBf));
         return footage < 1.0 || footage >= order.Quantity.Count
             ? null
-            : new(string.Create(CultureInfo.InvariantCulture, $"Offer {footage:#,0} bf by {order.Due:d MMM}, the rest later."), $"{string.Join(", ", ready.Select(wood => wood.Stack))} can be ready by then.");
+            : new(string.Create(CultureInfo.InvariantCulture, $"Offer {footage:#,0} bf by {order.Due:d MMM}, the rest later."), string.Join(" ", ready.Select(wood => $"{wood.Stack}: {wood.Words}")));
     }
 
     // Other thickness or other wood of the mill, kept for nobody, that can be ready by the day.
-    private static IEnumerable<WayOut> Others(YardState state, PlanMade made, int index)
+    private static IEnumerable<WayOut> Others(YardState state, PlanMade made, int index, HashSet<string> taken)
     {
         var order = made.Input.Orders[index];
         var asked = made.Yard.Lines[index].Asked;
         return made.Input.Stacks
             .Select(stack => (Planned: stack, Stack: state.Stacks[stack.Id]))
+            .Where(one => !taken.Contains(one.Stack.Tag))
             .Where(one => one.Stack is { Owner: "mill", NeverKiln: false } && one.Stack.ReservedFor is null or "stock" && order.Wood.All(wood => wood.Stack != one.Stack.Tag))
             .Where(one => (asked.Unit is OrderUnit.Slabs or OrderUnit.Pieces) == (one.Stack.Product is Product.Slabs or Product.Slab or Product.Boule) && one.Stack.Product != Product.Blocking)
-            .Select(one => (one.Stack, Spare: Spare(made, one.Stack.Tag, order.Id), Ready: EarliestPromise.Of(made.Input, order with { Wood = [new(one.Stack.Tag, one.Stack.Stage is BookState.StackStage.AirDrying or BookState.StackStage.InKiln, 0m)], Quantity = BoardFeet.From(1.0) }).Half))
-            .Where(one => one.Spare > 1.0 && one.Ready is { } day && day <= order.Due)
-            .OrderByDescending(one => one.Stack.Species.CommonName == asked.Species).ThenByDescending(one => one.Stack.Species.ScheduleGroup is { } group && group == SpeciesGroup(asked)).ThenByDescending(one => one.Stack.Thickness.Quarters == asked.ThicknessQuarters).ThenByDescending(one => Math.Min(one.Spare, order.Quantity.Count))
+            .Select(one => (one.Stack, Ready: WorkedReady.Of(made, index, new(one.Stack.Tag, one.Stack.Stage is BookState.StackStage.AirDrying or BookState.StackStage.InKiln, 0m))))
+            .Where(one => InTime(one.Ready))
+            .OrderByDescending(one => one.Stack.Species.CommonName == asked.Species).ThenByDescending(one => one.Stack.Species.ScheduleGroup is { } group && group == SpeciesGroup(asked)).ThenByDescending(one => one.Stack.Thickness.Quarters == asked.ThicknessQuarters).ThenByDescending(one => Math.Min(one.Ready.SpareBf, order.Quantity.Count)).ThenByDescending(one => one.Ready.InPlan)
             .DistinctBy(one => one.Stack.Species.CommonName)
             .Select(one => new WayOut(
                 string.Create(CultureInfo.InvariantCulture, $"Offer {one.Stack.Species.CommonName} {one.Stack.Thickness} from {one.Stack.Tag}."),
-                string.Create(CultureInfo.InvariantCulture, $"{one.Spare:#,0} bf are kept for nobody and can be ready by {order.Due:d MMM}.")));
+                string.Create(CultureInfo.InvariantCulture, $"{one.Ready.SpareBf:#,0} bf are kept for nobody. {one.Ready.Words}")));
     }
 
     private static string? SpeciesGroup(OrderLine asked) =>
         asked.Species is { } name && Wood.SpeciesTable.Find("species", name) is Outcome<Wood.Species>.Done(var species) ? species.ScheduleGroup : null;
 
-    // What a stack yields beyond what the plan keeps for other orders.
-    private static double Spare(PlanMade made, string stack, string order) => Math.Max(0.0,
-        made.Yard.Yields[stack].Likely - made.Answer.Plan.Servings.Where(serving => serving.Stack == stack && serving.Order != order).Sum(serving => serving.Quantity.Count));
+    private static bool InTime(WorkedReady wood) => wood is { On: not null, LateDays: 0, SpareBf: > 1.0 };
 }

@@ -12,6 +12,9 @@ public sealed record SeasonNow(PlanMade? Made, SeasonSheet? Sheet, IReadOnlyDict
     /// <summary>What changed since an earlier plan, and why; null where there is no earlier plan.</summary>
     public PlanChanges? Changes { get; init; }
 
+    /// <summary>Wood to put behind an order whose own may fall short, by the line's number in the plan.</summary>
+    public IReadOnlyDictionary<string, OrderCover> Covers { get; init; } = new Dictionary<string, OrderCover>();
+
     /// <summary>Nobody asked for the plan.</summary>
     public static SeasonNow NotAsked { get; } = new(null, null, new Dictionary<string, string>(), null);
 
@@ -25,8 +28,9 @@ public sealed record SeasonNow(PlanMade? Made, SeasonSheet? Sheet, IReadOnlyDict
     public static SeasonNow Of(YardState state, PlanMade made)
     {
         var sheet = SeasonSheet.Of(state, made);
-        return new(made, sheet, sheet.Promises.Where(promise => promise.Standing != PromiseStanding.Safe).Select(promise => (promise.Line.Id, Way: Way(state, made, promise)))
-            .Where(one => one.Way is not null).ToDictionary(one => one.Id, one => one.Way!, StringComparer.Ordinal), null);
+        var covers = OrderCover.All(state, made, sheet);
+        return new(made, sheet, sheet.Promises.Where(promise => promise.Standing != PromiseStanding.Safe).Select(promise => (promise.Line.Id, Way: Way(state, made, covers, promise)))
+            .Where(one => one.Way is not null).ToDictionary(one => one.Id, one => one.Way!, StringComparer.Ordinal), null) { Covers = covers };
     }
 
     /// <summary>How the plan has a line of an order; null where it does not plan it.</summary>
@@ -35,7 +39,7 @@ public sealed record SeasonNow(PlanMade? Made, SeasonSheet? Sheet, IReadOnlyDict
     /// <summary>Where the plan puts a stack; null where it stays in the yard.</summary>
     public SeasonCharge? ChargeOf(string stack) => Sheet?.Kilns.SelectMany(row => row.Charges).FirstOrDefault(charge => charge.Stacks.Any(one => one.Tag == stack));
 
-    private static string? Way(YardState state, PlanMade made, SeasonPromise promise) =>
-        OrderCover.Of(state, made, promise) is { } cover && promise.Standing == PromiseStanding.AtRisk ? $"Keep {cover.Stack} behind it."
-        : WaysOut.Of(state, made, promise.Line.Id) is [var first, ..] ? first.Do : null;
+    private static string? Way(YardState state, PlanMade made, IReadOnlyDictionary<string, OrderCover> covers, SeasonPromise promise) =>
+        promise.Standing == PromiseStanding.AtRisk && covers.GetValueOrDefault(promise.Line.Id) is { } cover ? cover.Do
+        : WaysOut.Of(state, made, promise.Line.Id, covers) is [var first, ..] ? first.Do : null;
 }

@@ -2,19 +2,27 @@ using System.Globalization;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
+using Boardwright.Yard.Book.State;
 
 namespace Boardwright.Yard.UseCases;
 
 /// <summary>Makes the worked plan the owner's own: its loads are written into the book as planned charges, and those planned before are taken out by corrections. What runs is left alone.</summary>
 public static class PlanTakeOver
 {
-    private const string Reason = "the worked plan was taken over";
+    internal const string Reason = "the worked plan was taken over";
 
     /// <summary>The loads it would write, the first first; empty while there is no plan.</summary>
     public static IReadOnlyList<SeasonCharge> Loads(SeasonNow season)
     {
         ArgumentNullException.ThrowIfNull(season);
         return [.. (season.Sheet?.Kilns ?? []).SelectMany(row => row.Charges).Where(charge => charge.Tag is null).OrderBy(charge => charge.In)];
+    }
+
+    /// <summary>The owner's loads it would strike through: what is planned by hand and not in a kiln yet.</summary>
+    public static IReadOnlyList<PlannedCharge> Replaced(YardState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return [.. state.PlannedCharges.Values.Where(planned => !state.Charges.ContainsKey(planned.Tag)).OrderBy(planned => planned.InOn)];
     }
 
     /// <summary>Writes all of it or nothing.</summary>
@@ -41,7 +49,7 @@ public static class PlanTakeOver
             List<NewEntry> entries =
             [
                 .. Corrections.Standing(state.Entries).Where(one => one.Entry.Fact is ChargePlanned planned && !state.Charges.ContainsKey(planned.Charge)).Select(one => new NewEntry(who, new Withdrawn(), null, one.Place, Reason)),
-                .. loads.Select(load => new NewEntry(who, new ChargePlanned(names.Next(load.Kiln), load.Kiln, load.In.Day(), load.Out.Day(), [.. load.Stacks.Select(stack => stack.Tag)], load.Serves.Count > 0 ? string.Join(", ", load.Serves) : null))),
+                .. loads.Select(load => new NewEntry(who, new ChargePlanned(names.Next(load.Kiln), load.Kiln, load.In.Day(), load.Out.Day(), [.. load.Stacks.Select(stack => stack.Tag)], load.Serves.Count > 0 ? string.Join(", ", load.Serves) : null), Reason: Reason)),
             ];
             return book.Write([.. entries.Select((entry, index) => entry with { Id = index == 0 ? key.Id : key.Numbered(index) })]);
         });

@@ -8,9 +8,6 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>Promises whose wood may not be enough once dry, or that the season's plan has late or at risk: each line of an order once.</summary>
 internal static class PromisesAtRisk
 {
-    // Air dried: wetter wood does not come out with the rest of the order. Common practice.
-    private const double CoverPercentMost = 25.0;
-
     public static IEnumerable<DayTask> Of(YardState state, SeasonNow season)
     {
         foreach (var order in state.Orders.Values.Where(order => order.IsOpen))
@@ -44,13 +41,11 @@ internal static class PromisesAtRisk
 
     private static DayTask Short(YardState state, SeasonNow season, Order order, OrderLine line, SoldBand band)
     {
-        var cover = Cover(state, line);
+        var cover = season.Of(order.Tag, line.Line) is { } planned ? season.Covers.GetValueOrDefault(planned.Line.Id) : null;
         var days = line.DueOn.DayNumber - state.Today.DayNumber;
         var worth = WoodWorth.Of(state, line);
-        var act = cover is { } stack
-            ? $"Put {stack.Tag} behind {order.Tag}: the wood may fall short."
-            : $"Watch the volume of {order.Tag}: the wood may fall short.";
-        var why = $"{order.Customer}, {line.Goods}, due {line.DueOn:d MMM}. {Ready(state, season, order, line)}{(cover is { } other ? $"{other.Tag}: {other.Footage.Count:#,0} bf of the same wood, {other.Moisture?.Mean?.Percent:0.0} %, {other.Place}." : "No other stack of the same wood is free.")}";
+        var act = cover?.Do ?? OrderCover.Watch(order.Tag);
+        var why = $"{order.Customer}, {line.Goods}, due {line.DueOn:d MMM}. {Ready(state, season, order, line)}{(cover is not null ? $"The wood may fall short. {cover.Stack}: {cover.Words}" : season.Sheet is not null ? "No other stack of the same wood, sawn alike, is free." : "What could stand behind it is told once the season’s plan is worked out.")}";
         return new(order.Tag, act, why,
             new("Likely net", $"{band.Likely:#,0}", "bf", $"of {band.Sold:#,0} sold; {band.Low:#,0} to {band.High:#,0}")
             {
@@ -109,13 +104,8 @@ internal static class PromisesAtRisk
             ? stack.Product is Product.Boards or Product.Blocking ? priced.FalldownBoardsPct : priced.FalldownSlabsPct
             : null;
 
-    private static Stack? Cover(YardState state, OrderLine line) =>
-        line.Stacks.Select(tag => state.Stacks.GetValueOrDefault(tag)).OfType<Stack>().FirstOrDefault() is { } first
-            ? state.Stacks.Values.Where(stack => stack is { IsHere: true, ReservedFor: null, NeverKiln: false, Proven: true } && stack.Moisture?.Mean is { Percent: <= CoverPercentMost } && stack.Species.CommonName == first.Species.CommonName && stack.Thickness == first.Thickness && stack.Owner == first.Owner && !line.Stacks.Contains(stack.Tag))
-                .OrderByDescending(stack => stack.Footage.Count).FirstOrDefault()
-            : null;
-
-    private static DateOnly? OutOn(YardState state, OrderLine line)
+    /// <summary>The day the last of a line's wood is out of a kiln by charges that run and the owner's loads; null where none has it.</summary>
+    internal static DateOnly? OutOn(YardState state, OrderLine line)
     {
         var days = line.Stacks.Select(tag => state.Charges.Values.LastOrDefault(charge => charge.IsRunning && charge.Stacks.Contains(tag))?.ExpectedOutOn
             ?? state.PlannedCharges.Values.LastOrDefault(planned => planned.Stacks.Contains(tag) && !state.Charges.ContainsKey(planned.Tag))?.OutOn).OfType<DateOnly>().ToList();
