@@ -30,7 +30,8 @@ public sealed record SeasonNow(PlanMade? Made, SeasonSheet? Sheet, IReadOnlyDict
         var sheet = SeasonSheet.Of(state, made);
         var covers = OrderCover.All(state, made, sheet);
         return new(made, sheet, sheet.Promises.Where(promise => promise.Standing != PromiseStanding.Safe).Select(promise => (promise.Line.Id, Way: Way(state, made, covers, promise)))
-            .Where(one => one.Way is not null).ToDictionary(one => one.Id, one => one.Way!, StringComparer.Ordinal), null) { Covers = covers };
+            .Where(one => one.Way is not null).ToDictionary(one => one.Id, one => one.Way!, StringComparer.Ordinal), null)
+        { Covers = covers };
     }
 
     /// <summary>How the plan has a line of an order; null where it does not plan it.</summary>
