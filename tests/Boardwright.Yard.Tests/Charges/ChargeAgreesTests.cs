@@ -61,5 +61,17 @@ public sealed class ChargeAgreesTests
         Assert.Contains(Sheet(DemonstrationBook.Yard, "C-61").Minds, mind => mind.Contains($"over {before.DryWeight.Grams.ToString("0.0", CultureInfo.InvariantCulture)} g dry", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Cost_over_a_count_in_dispute_says_so()
+    {
+        var state = DemonstrationBook.Yard;
+        Assert.True(state.Packs["P-118"].IsDisputed);
+
+        Assert.Contains("P-118, which differ and are not settled", Cost("P-118"), StringComparison.Ordinal);
+        Assert.DoesNotContain("not settled", Cost("S-10"), StringComparison.Ordinal);
+
+        string Cost(string tag) => Assert.IsType<Outcome<WoodHistory>.Done>(WoodHistory.Of(state, tag)).Value.Figures.Single(figure => figure.Label == "Cost so far").Basis;
+    }
+
     private static ChargeSheet Sheet(YardState state, string tag) => Assert.IsType<Outcome<ChargeSheet>.Done>(ChargeSheet.Of(state, tag, Morning)).Value;
 }

@@ -154,13 +154,17 @@ internal sealed class HistoryMaker(YardState state, WoodWay way, WoodCost cost, 
         var perBf = CostRules.PerBoardFoot(account.Money, costBf);
         var whose = self[^1].Form is WoodForm.Stack or WoodForm.FromKiln or WoodForm.InKiln && state.Stacks[self[^1].Tag].Owner is var owner and not "mill" ? $"wood of {owner}: our work only; " : "";
         return new("Cost so far", perBf is { } money ? money.ToString("0.00", CultureInfo.InvariantCulture) : "–", "a bf",
-            $"{whose}{(self[^1].Form == WoodForm.Log ? "up to the saw; stickers, kiln and packing come on top; " : "")}{account.Money:#,0} in all over {Number(costBf)} bf{(account.Missing.Count > 0 ? "; not whole" : "")}")
+            $"{whose}{(self[^1].Form == WoodForm.Log ? "up to the saw; stickers, kiln and packing come on top; " : "")}{account.Money:#,0} in all over {Number(costBf)} bf{Disputed()}{(account.Missing.Count > 0 ? "; not whole" : "")}")
         {
             Method = "cost-so-far",
             Source = "the yard’s own money tables",
             Inputs = [.. account.Lines.Select(line => (line.What, line.Money.ToString("#,0.00", CultureInfo.InvariantCulture))), .. account.Missing.Select(missing => ("not on record", missing))],
         };
     }
+
+    // A cost over a count that may change says so.
+    private string Disputed() => self.Where(step => step.Form == WoodForm.Pack && state.Packs[step.Tag].IsDisputed).Select(step => step.Tag).Distinct().ToList() is { Count: > 0 } packs
+        ? $", by the first of the tallies of {string.Join(", ", packs)}, which differ and are not settled" : "";
 
     private double Scale(WoodStep step)
     {
