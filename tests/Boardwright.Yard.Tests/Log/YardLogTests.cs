@@ -137,4 +137,19 @@ public sealed class YardLogTests
         Scan = "Clear",
         By = "Bram",
     };
+
+    [Theory]
+    [InlineData(SawPattern.Cant)]
+    [InlineData(SawPattern.Quarter)]
+    [InlineData(SawPattern.Boule)]
+    public void Log_planned_as_slabs_can_be_tried_in_every_pattern(SawPattern pattern)
+    {
+        var log = Yard.Logs.Values.First(one => one is { IsSawn: false, Proven: true } && one.PlannedFor?.Contains("slab", StringComparison.OrdinalIgnoreCase) == true);
+
+        var cutting = Assert.IsType<Outcome<LogCutting>.Done>(LogCutting.Of(Yard, log, pattern: pattern, wanted: OrdersWanted.None)).Value;
+
+        Assert.Equal(pattern, cutting.Plan.Pattern);
+        Assert.NotEmpty(cutting.Plan.Boards);
+        Assert.Empty(PlanCheck.Faults(cutting.Shape, cutting.Rules, cutting.Plan));
+    }
 }

@@ -50,7 +50,7 @@ public sealed record LogCutting(LogShape Shape, SawingRules Rules, CuttingPlan P
     private static Outcome<LogCutting> WorkOut(YardState state, Log log, NominalThickness? thickness, SawPattern? pattern, OrdersWanted wanted)
     {
         IReadOnlyList<WantedLine> lines = thickness is null ? LogOrders.Of(state, log, wanted) : [.. LogOrders.Of(state, log, wanted).Where(line => line.Asked.ThicknessQuarters == thickness.Value.Quarters)];
-        return Ready(state, log, thickness, lines).Then(ready => (lines.Count == 0
+        return Ready(state, log, thickness, lines, pattern).Then(ready => (lines.Count == 0
             ? CuttingPlanner.Plan(ready.Shape, ready.Rules, ready.Prices, pattern ?? Usual(log)).Then<(CuttingPlan Plan, IReadOnlyList<LineFill> Fills)>(plan => (plan, []))
             : DeckPlanner.Plan([ready], [.. lines.Select(line => line.Open)], pattern ?? Usual(log)).Then<(CuttingPlan Plan, IReadOnlyList<LineFill> Fills)>(deck => (deck.Plans[0]!, deck.Fills)))
             .Then<LogCutting>(found => new LogCutting(ready.Shape, ready.Rules, found.Plan, ready.Prices, [.. ready.Rules.Settings.Select(setting => setting.Nominal)], Basis(state, log)) { Fills = found.Fills }));
@@ -63,8 +63,8 @@ public sealed record LogCutting(LogShape Shape, SawingRules Rules, CuttingPlan P
         return log.PlannedFor?.Contains("quarter", StringComparison.OrdinalIgnoreCase) == true ? SawPattern.Quarter : SawPattern.Live;
     }
 
-    /// <summary>A log with its shape, the house's green settings and kerf, and prices, those of order lines too.</summary>
-    internal static Outcome<DeckLog> Ready(YardState state, Log log, NominalThickness? thickness, IReadOnlyList<WantedLine> lines)
+    /// <summary>A log with its shape, the house's green settings and kerf, and prices, those of order lines too; a boule is priced as slabs, and no slab comes off a cant or a quarter.</summary>
+    internal static Outcome<DeckLog> Ready(YardState state, Log log, NominalThickness? thickness, IReadOnlyList<WantedLine> lines, SawPattern? pattern = null)
     {
         if (!log.Proven)
             return new Outcome<DeckLog>.NoAnswer("No plan while the species is not proven.");
@@ -75,8 +75,8 @@ public sealed record LogCutting(LogShape Shape, SawingRules Rules, CuttingPlan P
             Kerf = Length.FromMillimetres(state.Yard?.KerfMm ?? UsualKerfMm),
             Settings = [.. thicknesses.Select(nominal => new GreenSetting(nominal, state.Setting($"house_green_{nominal.Quarters}_4") is { } inches ? Length.FromInches(inches) : nominal.Length + Length.FromInches(0.125)))],
         };
-        List<BoardPrice> prices = [.. thicknesses.SelectMany(nominal => PricesOf(state, log, nominal)), .. lines.SelectMany(line => LogOrders.Rows(state, line, PricesOf(state, log, NominalThickness.FromQuarters(line.Asked.ThicknessQuarters!.Value)), GradeShares(state, log)))];
-        return prices.Count == 0 ? new Outcome<DeckLog>.NoAnswer($"No price of {log.Species.CommonName} is set.") : ShapeOf(log).Then<DeckLog>(shape => new DeckLog(shape, rules, prices));
+        List<BoardPrice> prices = [.. thicknesses.SelectMany(nominal => PricesOf(state, log, nominal, pattern)), .. lines.SelectMany(line => LogOrders.Rows(state, line, PricesOf(state, log, NominalThickness.FromQuarters(line.Asked.ThicknessQuarters!.Value), pattern), GradeShares(state, log)))];
+        return prices.Count == 0 ? new Outcome<DeckLog>.NoAnswer($"No price of {log.Species.CommonName}{(pattern == SawPattern.Boule ? " slabs" : "")} is set.") : ShapeOf(log).Then<DeckLog>(shape => new DeckLog(shape, rules, prices));
     }
 
     /// <summary>An ellipse at either end; sweep and heart rot or shake as the intake noted them.</summary>
@@ -89,13 +89,13 @@ public sealed record LogCutting(LogShape Shape, SawingRules Rules, CuttingPlan P
     }
 
     /// <summary>What a board foot brings on average with the house's own share of grades for the diameter: full-size boards, and smaller ones that no rule grades FAS.</summary>
-    private static IEnumerable<BoardPrice> PricesOf(YardState state, Log log, NominalThickness nominal)
+    private static IEnumerable<BoardPrice> PricesOf(YardState state, Log log, NominalThickness nominal, SawPattern? pattern)
     {
-        if (log.PlannedFor?.Contains("slab", StringComparison.OrdinalIgnoreCase) == true && nominal.Quarters >= 6)
+        if (pattern == SawPattern.Boule || (pattern is null or SawPattern.Live && log.PlannedFor?.Contains("slab", StringComparison.OrdinalIgnoreCase) == true && nominal.Quarters >= 6))
         {
             var slab = YardLog.OfSpecies(state, "slab_dry_", log.Species.CommonName) ?? state.Setting("slab_dry");
             if (slab is { } money)
-                yield return new(nominal, "slab", Length.FromInches(6), Length.FromFeet(6), money) { Edge = BoardEdge.Live };
+                yield return new(nominal, "slab", Length.FromInches(6), Length.FromFeet(6), money) { Edge = pattern == SawPattern.Boule ? BoardEdge.Boule : BoardEdge.Live };
             yield break;
         }
 
