@@ -22,6 +22,9 @@ public sealed record SolverLimits(double Seconds, int Workers, double? Repeatabl
     /// </summary>
     public Plan? Start { get; init; }
 
+    /// <summary>A plan found later takes the place of <see cref="Start"/> only when it makes lateness less, or risk and cost together by this many cents: people set themselves to a plan.</summary>
+    public long ChangeWorthCents { get; init; }
+
     internal string Parameters(double seconds)
     {
         var common = FormattableString.Invariant($"max_time_in_seconds:{seconds},num_workers:{Workers},random_seed:{Seed}");

@@ -44,10 +44,10 @@ public static class YardSolver
         var watch = Stopwatch.StartNew();
         var best = GreedyPlan.BestOf(tables, FirstTries, (ulong)limits.Seed);
         var score = PlanOutlook.Of(tables, best).Score;
-        if (limits.Start is { } start && HandPlan.Of(tables, start.Charges.Where(charge => charge.Started is null).OrderBy(charge => charge.LoadStep).Select(charge => new HandCharge(charge.Kiln, charge.Stacks, default))).Plan is var again
-            && PlanOutlook.Of(tables, again).Score is var kept && kept < score)
+        (Plan Plan, PlanScore Score)? kept = limits.Start is { } start ? Again(tables, start) : null;
+        if (kept is { } earlier && earlier.Score < score)
         {
-            (best, score) = (again, kept);
+            (best, score) = earlier;
         }
 
         var bounds = new long[] { Alone(tables, false), Alone(tables, true), -tables.Stacks.Sum(stack => stack.GainCents) };
@@ -57,7 +57,26 @@ public static class YardSolver
             Searched(tables, limits, better, watch, bounds, ref best, ref score, cancel);
         }
 
-        return ByModel(tables, limits, better, watch, bounds, best, score, cancel);
+        var answer = ByModel(tables, limits, better, watch, bounds, best, score, cancel);
+        return kept is { } same && Stays(same.Score, answer.Outlook.Score, limits.ChangeWorthCents) ? Told(tables, same.Plan, answer) : answer;
+    }
+
+    // An earlier plan's loads under today's facts, each as early as may be.
+    private static (Plan Plan, PlanScore Score) Again(PlanTables tables, Plan start)
+    {
+        var plan = HandPlan.Of(tables, start.Charges.Where(charge => charge.Started is null).OrderBy(charge => charge.LoadStep).Select(charge => new HandCharge(charge.Kiln, charge.Stacks, default))).Plan;
+        return (plan, PlanOutlook.Of(tables, plan).Score);
+    }
+
+    private static bool Stays(PlanScore kept, PlanScore found, long worth) =>
+        found < kept && kept.LateCents == found.LateCents && kept.RiskCents - found.RiskCents + kept.CostCents - found.CostCents < worth;
+
+    // Bounds of a level hold among plans as good on the levels before; of a plan that is worse on risk only those of the first two are known.
+    private static PlanAnswer Told(PlanTables tables, Plan plan, PlanAnswer found)
+    {
+        var outlook = PlanOutlook.Of(tables, plan);
+        var worseRisk = outlook.Score.RiskCents > found.Outlook.Score.RiskCents;
+        return new(plan, outlook, [.. found.Levels.Select((level, index) => Level(outlook.Score, index, index == 2 && worseRisk ? -tables.Stacks.Sum(stack => stack.GainCents) : level.BoundCents))]);
     }
 
     // Plans and bounds at once: the search for better plans needs one core, the bounds another.

@@ -31,6 +31,24 @@ public sealed class YardSolverTests
         Assert.Empty(PlanCheck.Faults(input, plan, PlanOutlook.Of(input, plan)));
     }
 
+    /// <summary>The earlier plan stays, or gives way, by the stated worth and never at the price of lateness.</summary>
+    [Theory, MemberData(nameof(Seeds))]
+    public void Plan_takes_the_place_of_the_one_before_only_when_it_is_worth_it(ulong seed)
+    {
+        var input = TinyYards.Make(seed);
+        var before = GreedyPlan.Build(new PlanTables(input));
+        PlanAnswer With(long worth) => Done(YardSolver.Solve(input, Repeatable with { Start = before, ChangeWorthCents = worth }, cancel: TestContext.Current.CancellationToken));
+        var (best, kept) = (With(0), With(long.MaxValue / 4));
+        var again = HandPlan.Of(input, before.Charges.Where(charge => charge.Started is null).OrderBy(charge => charge.LoadStep).Select(charge => new HandCharge(charge.Kiln, charge.Stacks, default))).Plan;
+        var score = PlanOutlook.Of(input, again).Score;
+
+        Assert.Equal(best.Outlook.Score.LateCents, kept.Outlook.Score.LateCents);
+        Assert.Equal(score.LateCents == best.Outlook.Score.LateCents ? score : best.Outlook.Score, kept.Outlook.Score);
+        Assert.Empty(PlanCheck.Faults(input, kept.Plan, kept.Outlook));
+        Assert.All(kept.Levels, level => Assert.True(level.BoundCents <= level.Cents));
+        Assert.All(kept.Levels.Take(2), level => Assert.True(level.BoundCents <= best.Levels.Single(one => one.Name == level.Name).Cents));
+    }
+
     /// <summary>Lifting a rule changes the best plan of some tiny yard: the equality above would notice a model without it.</summary>
     [Theory]
     [InlineData("heat")]

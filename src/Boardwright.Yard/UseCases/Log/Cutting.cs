@@ -53,7 +53,7 @@ public sealed record LogCutting(LogShape Shape, SawingRules Rules, CuttingPlan P
         return Ready(state, log, thickness, lines, pattern).Then(ready => (lines.Count == 0
             ? CuttingPlanner.Plan(ready.Shape, ready.Rules, ready.Prices, pattern ?? Usual(log)).Then<(CuttingPlan Plan, IReadOnlyList<LineFill> Fills)>(plan => (plan, []))
             : DeckPlanner.Plan([ready], [.. lines.Select(line => line.Open)], pattern ?? Usual(log)).Then<(CuttingPlan Plan, IReadOnlyList<LineFill> Fills)>(deck => (deck.Plans[0]!, deck.Fills)))
-            .Then<LogCutting>(found => new LogCutting(ready.Shape, ready.Rules, found.Plan, ready.Prices, [.. ready.Rules.Settings.Select(setting => setting.Nominal)], Basis(state, log)) { Fills = found.Fills }));
+            .Then<LogCutting>(found => new LogCutting(ready.Shape, ready.Rules, found.Plan, ready.Prices, [.. ready.Rules.Settings.Select(setting => setting.Nominal)], Basis(state, log, ready.Prices)) { Fills = found.Fills }));
     }
 
     /// <summary>The pattern a log is sawn in where nobody says otherwise: quarter where that is planned, else live.</summary>
@@ -122,8 +122,11 @@ public sealed record LogCutting(LogShape Shape, SawingRules Rules, CuttingPlan P
         return (Share("fas"), Share("1c"), Share("2a"), Share("below"));
     }
 
-    private static string Basis(YardState state, Log log)
+    private static string Basis(YardState state, Log log, IReadOnlyList<BoardPrice> prices)
     {
+        if (prices.All(price => price.Edge != BoardEdge.Square))
+            return string.Create(CultureInfo.InvariantCulture, $"dry slabs at {prices.Max(price => price.MoneyPerBoardFoot):0.00} a board foot");
+
         var (fas, common, second, below) = GradeShares(state, log);
         return string.Create(CultureInfo.InvariantCulture, $"dry prices at the mill’s own share of grades for this size: FAS {fas:0.#%}, 1C {common:0.#%}, 2A {second:0.#%}, below {below:0.#%}");
     }

@@ -16,6 +16,9 @@ internal sealed record PlanFigures
     /// <summary>Money a day late counts for each point of importance.</summary>
     public required decimal ImportanceMoneyPerDay { get; init; }
 
+    /// <summary>Money another plan must save in risk and cost to take the place of the one before it; less lateness always does.</summary>
+    public required decimal ChangeWorthMoney { get; init; }
+
     /// <summary>What it costs to deliver other wood than the order names.</summary>
     public required decimal OtherWoodMoney { get; init; }
 
@@ -50,6 +53,7 @@ internal sealed record PlanFigures
         HouseTarget = MoistureContent.FromPercent(state.Setting("house_target") ?? 7.0),
         FinishPerInch = Elapsed.FromHours(state.Setting("equalize_and_condition") ?? 24.0),
         ImportanceMoneyPerDay = (decimal)(state.Setting("importance_per_day_late") ?? 10.0),
+        ChangeWorthMoney = (decimal)(state.Setting("plan_change_worth") ?? 50.0),
         OtherWoodMoney = (decimal)(state.Setting("other_wood_than_named") ?? 25.0),
         ShopGivesWayKelvins = state.Setting("shop_gives_way") ?? 2.0,
         ShopMoneyPerKwh = (decimal)(state.Setting("shop_gives_way_money") ?? 1.0),

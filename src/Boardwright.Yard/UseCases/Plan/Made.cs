@@ -52,7 +52,7 @@ public sealed record PlanMade(
     public static Outcome<PlanMade> Of(YardState state, PlanRequest request, Action<PlanMade>? better = null, CancellationToken cancel = default, CancellationToken enough = default) => Ask(state, request).Then(asked =>
     {
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(cancel, enough);
-        var limits = Limits(request.Seconds is { } seconds ? new(seconds, Workers) : new(SecondsMost, Workers, UsualWork * request.WorkShare)) with { Start = request.Start };
+        var limits = Limits(request.Seconds is { } seconds ? new(seconds, Workers) : new(SecondsMost, Workers, UsualWork * request.WorkShare)) with { Start = request.Start, ChangeWorthCents = (long)(100m * PlanFigures.Of(state).ChangeWorthMoney) };
         return YardSolver.Solve(asked.Input, limits, progress => better?.Invoke(Checked(asked.Yard, asked.Input, Progress(asked.Input, progress), [])), ends.Token)
             .Then<PlanMade>(answer => Checked(asked.Yard, asked.Input, answer, LateReasons.Find(asked.Input, answer.Plan, Limits(new(ReasonSeconds, Workers, ReasonWork * request.WorkShare)), cancel)));
     });
