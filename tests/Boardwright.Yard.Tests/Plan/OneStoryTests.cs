@@ -101,6 +101,23 @@ public sealed class OneStoryTests
     }
 
     [Fact]
+    public void Order_that_loses_by_the_worked_plan_is_told_so_with_the_orders_that_gain()
+    {
+        var beside = Season.Beside!;
+        var lost = beside.Promises.Where(one => one.WorkedDays > one.OwnDays).ToList();
+
+        Assert.All(lost, one => Assert.All(beside.Promises.Where(other => other.WorkedDays < other.OwnDays), gain => Assert.Contains(gain.Order, beside.Trade(one.Order), StringComparison.Ordinal)));
+        Assert.All(beside.Promises.Except(lost), one => Assert.Null(beside.Trade(one.Order)));
+        Assert.All(lost.Where(one => Sheet.Tasks.Any(task => task.At == one.Order && task.Standing == "late")), one => Assert.Contains(beside.Trade(one.Order)!, Sheet.Tasks.Single(task => task.At == one.Order && task.Standing == "late").Why, StringComparison.Ordinal));
+        Assert.Contains("the worked plan is the better one for promises", beside.Verdict, StringComparison.Ordinal);
+        Assert.All(beside.Promises, one => Assert.Contains(one.Order, beside.Verdict, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Stack_that_cannot_go_where_it_was_put_is_left_with_the_reason() =>
+        Assert.Equal(["S-11 is white oak, which lets no vapour through: the vacuum kiln K3 is closed to it."], Season.Beside!.LeftWhy);
+
+    [Fact]
     public void Taken_over_plan_is_the_owners_and_the_old_loads_are_struck_through()
     {
         var book = DemonstrationBook.Open();

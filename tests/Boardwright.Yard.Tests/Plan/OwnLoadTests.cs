@@ -7,14 +7,17 @@ namespace Boardwright.Yard.Tests.Plan;
 /// <summary>The one line that lays a load of the owner's beside the worked plan.</summary>
 public sealed class OwnLoadTests
 {
-    private static readonly SeasonCharge Cherry = SmallYard.Season.ChargeOf("S-07")!;
+    // The line alone; what the plans come to follows it.
+    private static readonly SeasonNow Line = SmallYard.Season with { Beside = null };
+
+    private static readonly SeasonCharge Cherry = Line.ChargeOf("S-07")!;
 
     [Fact]
     public void Same_kiln_day_and_company_need_no_words()
     {
         var own = new PlannedCharge("X-1", Cherry.Kiln, Cherry.In.Day(), Cherry.Out.Day(), Tags(Cherry), null, 1);
 
-        Assert.Null(OwnLoad.Beside(SmallYard.State, own, SmallYard.Season));
+        Assert.Null(OwnLoad.Beside(SmallYard.State, own, Line));
     }
 
     [Fact]
@@ -22,7 +25,7 @@ public sealed class OwnLoadTests
     {
         var own = new PlannedCharge("X-1", Cherry.Kiln, Cherry.In.Day().AddDays(3), Cherry.Out.Day(), Tags(Cherry), null, 1);
 
-        Assert.Equal($"Your plan: {Cherry.Kiln} on {Cherry.In.AddDays(3):d MMM}. Worked plan: {Cherry.Kiln} on {Cherry.In:d MMM}.", OwnLoad.Beside(SmallYard.State, own, SmallYard.Season));
+        Assert.Equal($"Your plan: {Cherry.Kiln} on {Cherry.In.AddDays(3):d MMM}. Worked plan: {Cherry.Kiln} on {Cherry.In:d MMM}.", OwnLoad.Beside(SmallYard.State, own, Line));
     }
 
     [Fact]
@@ -68,7 +71,15 @@ public sealed class OwnLoadTests
         Assert.Null(OwnLoad.Beside(SmallYard.State, own, SeasonNow.NotAsked));
     }
 
-    private static SeasonNow Only(IReadOnlyList<SeasonCharge> charges) => SmallYard.Season with { Sheet = SmallYard.Season.Sheet! with { Kilns = [("K1", charges)] } };
+    private static SeasonNow Only(IReadOnlyList<SeasonCharge> charges) => Line with { Sheet = Line.Sheet! with { Kilns = [("K1", charges)] } };
 
     private static ImmutableList<string> Tags(SeasonCharge charge) => [.. charge.Stacks.Select(stack => stack.Tag)];
+
+    [Fact]
+    public void Line_ends_with_what_both_plans_come_to()
+    {
+        var own = SmallYard.State.PlannedCharges.Values.First(load => OwnLoad.Beside(SmallYard.State, load, Line) is not null);
+
+        Assert.Equal($"{OwnLoad.Beside(SmallYard.State, own, Line)} {SmallYard.Season.Beside!.Compared}", OwnLoad.Beside(SmallYard.State, own, SmallYard.Season));
+    }
 }

@@ -30,7 +30,7 @@ public static class OwnLoad
             return null;
         if (season.Sheet is null)
             return season.Why is { } why ? $"{yours} {why}" : null;
-        return Agrees(state, own, season, stack) ? null : $"{yours} Worked plan: {Worked(state, own, season, stack)}.";
+        return Agrees(state, own, season, stack) ? null : $"{yours} Worked plan: {Worked(state, own, season, stack)}.{(season.Beside is { } beside ? $" {beside.Compared}" : "")}";
     }
 
     /// <summary>True when the worked plan loads the same stacks, and no others, in the same kiln on the same day.</summary>

@@ -15,6 +15,9 @@ public sealed record SeasonNow(PlanMade? Made, SeasonSheet? Sheet, IReadOnlyDict
     /// <summary>Wood to put behind an order whose own may fall short, by the line's number in the plan.</summary>
     public IReadOnlyDictionary<string, OrderCover> Covers { get; init; } = new Dictionary<string, OrderCover>();
 
+    /// <summary>The owner's plan beside it; null where no load is planned by hand.</summary>
+    public PlansBeside? Beside { get; init; }
+
     /// <summary>Nobody asked for the plan.</summary>
     public static SeasonNow NotAsked { get; } = new(null, null, new Dictionary<string, string>(), null);
 
@@ -31,7 +34,7 @@ public sealed record SeasonNow(PlanMade? Made, SeasonSheet? Sheet, IReadOnlyDict
         var covers = OrderCover.All(state, made, sheet);
         return new(made, sheet, sheet.Promises.Where(promise => promise.Standing != PromiseStanding.Safe).Select(promise => (promise.Line.Id, Way: Way(state, made, covers, promise)))
             .Where(one => one.Way is not null).ToDictionary(one => one.Id, one => one.Way!, StringComparer.Ordinal), null)
-        { Covers = covers };
+        { Covers = covers, Beside = PlansBeside.Of(state, made, sheet) };
     }
 
     /// <summary>How the plan has a line of an order; null where it does not plan it.</summary>

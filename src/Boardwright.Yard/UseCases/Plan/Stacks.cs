@@ -14,7 +14,7 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
 {
     private const int EveryDays = 7; // times are forecast for one load day a week and joined by straight lines
     private const double LongestInPlan = 1.25; // a kiln that takes longer than this many plans is closed to the stack
-    private const string NotThroughVacuum = "nearly-impermeable"; // long boards that pass no steam are left to the other kilns
+    internal const string NotThroughVacuum = "nearly-impermeable"; // long boards that pass no steam are left to the other kilns
     private static readonly Elapsed LeastLeft = Elapsed.FromHours(6.0);
 
     private OutsideAir Outside => new(

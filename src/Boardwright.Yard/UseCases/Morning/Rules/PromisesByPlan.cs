@@ -18,7 +18,7 @@ internal static class PromisesByPlan
             PromiseStanding.AtRisk => ($"Watch {order.Tag}: it may not be ready in time, or not enough.", $"the season’s plan has it ready and enough on its day {promise.ChanceOfTen} times in 10", new Traced("Ready and enough", $"{promise.ChanceOfTen}", "of 10", $"likely {promise.Likely:d MMM}, due {line.DueOn:d MMM}")),
             _ => ($"Tell {order.Customer} that it cannot be met.", "the season’s plan does not meet it", new Traced("Ready", "not in the plan", "", $"due {line.DueOn:d MMM}")),
         };
-        return new(order.Tag, act, $"{line.Goods}, due {line.DueOn:d MMM}: {found}{(promise.Reason is { } reason ? $": {reason}" : "")}.{(way is null ? "" : $" Way out: {Lower(way)}")}",
+        return new(order.Tag, act, $"{line.Goods}, due {line.DueOn:d MMM}: {found}{(promise.Reason is { } reason ? $": {reason}" : "")}.{(season.Beside?.Trade(promise.Line.Id) is { } trade ? $" {trade}" : "")}{(way is null ? "" : $" Way out: {Lower(way)}")}",
             much with
             {
                 Method = "kiln-plan",
