@@ -49,7 +49,7 @@ public static class LateReasons
             (LateCause.Heat, "heat is short", WithHeat(tables.Input), true),
             (LateCause.Crew, "nobody is there to load or unload", WithCrew(tables.Input), true),
             (LateCause.KilnFull, "the kilns are full", WithKilns(tables.Input), true),
-            (LateCause.OtherOrders, "other orders go first", tables.Input, false),
+            (LateCause.OtherOrders, "other orders go first" + (InItsWay.Of(tables, plan, index) is { } way ? $": {way}" : ""), tables.Input, false),
         ];
         var late = outlook.Orders[index].LateDays;
         var alone = Alone(tables.Input, index);

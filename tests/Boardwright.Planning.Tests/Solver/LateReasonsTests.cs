@@ -44,21 +44,24 @@ public sealed class LateReasonsTests
     public void A_weightier_order_for_the_same_kiln_goes_first()
     {
         var yard = Yard();
-        var causes = Causes(yard with
+        var reason = Only(yard with
         {
             Stacks = [.. yard.Stacks, SmallYard.Stack("S-2") with { Family = "softwood", DryingTimes = yard.Stacks[0].DryingTimes }],
             Orders = [yard.Orders[0], Order("S-2", 3) with { LateMoneyPerDay = 100m }],
         });
-        Assert.Equal([LateCause.KilnFull, LateCause.OtherOrders], causes);
+        Assert.Equal([LateCause.KilnFull, LateCause.OtherOrders], reason.Causes);
+        Assert.EndsWith("other orders go first: K1 dries S-2 for O-S-2 before", reason.Words, StringComparison.Ordinal);
     }
 
-    private static IReadOnlyList<LateCause> Causes(PlanInput input)
+    private static IReadOnlyList<LateCause> Causes(PlanInput input) => Only(input).Causes;
+
+    private static LateReason Only(PlanInput input)
     {
         var cancel = TestContext.Current.CancellationToken;
         var answer = YardSolverTests.Done(YardSolver.Solve(input, Limits, cancel: cancel));
         var reason = Assert.Single(LateReasons.Find(input, answer.Plan, Limits, cancel));
         Assert.Equal(answer.Outlook.Orders.First(order => order.LateDays > 0).Order, reason.Order);
-        return reason.Causes;
+        return reason;
     }
 
     /// <summary>One stack that, loaded on Monday, is out on Thursday, the day its order is due.</summary>
