@@ -17,8 +17,8 @@ public sealed class OrderCoverTests
         var cover = Season.Covers["O-303"];
 
         Assert.Equal("S-06", cover.Stack);
-        Assert.StartsWith($"Put S-06 behind O-303: {(cover.Ready.LateDays > 0 ? $"late by {cover.Ready.LateDays} day" : "in time")}", cover.Do, StringComparison.Ordinal);
-        Assert.Equal(cover.Ready.LateDays > 0, cover.Do.Contains("still the least late", StringComparison.Ordinal));
+        Assert.StartsWith($"Put S-06 behind O-303: {(cover.Ready.LateDays > 0 ? $"what falls short then comes {cover.Ready.LateDays} day" : "in time")}", cover.Do, StringComparison.Ordinal);
+        Assert.Equal(cover.Ready.LateDays > 0, cover.Do.Contains("the least late there is", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -20,10 +20,10 @@ public sealed record OrderCover(string Order, WorkedReady Ready, string What)
     public string Stack => Ready.Stack;
 
     /// <summary>The advice in one line: the stack, whether it meets the day, and whom else it serves.</summary>
-    public string Do => $"Put {Stack} behind {Order}: {(Ready.LateDays > 0 ? $"late by {PromisesByPlan.Days(Ready.LateDays)}, still the least late" : "in time")}{(Ready.InPlan ? "" : ", if a kiln is found for it")}{(Ready.Serves.Count > 0 ? $"; it serves {string.Join(", ", Ready.Serves)} too" : "")}.";
+    public string Do => $"Put {Stack} behind {Order}: {(Ready.LateDays > 0 ? $"what falls short then comes {PromisesByPlan.Days(Ready.LateDays)} late, the least late there is" : "in time")}{(Ready.InPlan ? "" : ", if a kiln is found for it")}{(Ready.Serves.Count > 0 ? $"; it serves {string.Join(", ", Ready.Serves)} too" : "")}.";
 
     /// <summary>What it is, and when it is ready.</summary>
-    public string Words => $"{What} {Ready.Words}{(Ready.LateDays > 0 ? " It covers the volume, not the day." : "")}";
+    public string Words => $"{What} {Ready.Words}{(Ready.LateDays > 0 ? " It covers the volume, not the day: say so to the customer." : "")}";
 
     /// <summary>What is said of an order that may fall short while no such stack is known.</summary>
     public static string Watch(string order) => $"Watch the volume of {order}: the wood may fall short.";
