@@ -27,5 +27,8 @@ public sealed class KnownSeasonTests
     }
 
     [Fact]
+    public void Wood_that_is_to_stay_out_of_kilns_waits_for_none() => Assert.True(Known.Promises.Single(promise => promise.Order == "O-307").IsDry);
+
+    [Fact]
     public void Empty_book_knows_nothing() => Assert.Empty(KnownSeason.Of(YardState.Of([], new(2026, 11, 2))).Loads);
 }

@@ -17,7 +17,8 @@ public sealed record KnownLoad(string Tag, string Kiln, DateOnly In, DateOnly? O
 /// <param name="Goods">What is asked.</param>
 /// <param name="Due">Its day.</param>
 /// <param name="Out">The last of its wood out of a kiln by the owner's loads; null where none has it.</param>
-public sealed record KnownPromise(string Order, string Customer, string Goods, DateOnly Due, DateOnly? Out)
+/// <param name="IsDry">Named wood has left the kiln, or is to stay out of it: no load is waited for.</param>
+public sealed record KnownPromise(string Order, string Customer, string Goods, DateOnly Due, DateOnly? Out, bool IsDry)
 {
     /// <summary>Days the wood is out after the day; null where no load has it.</summary>
     public int? LateDays => Out is { } day ? Math.Max(0, day.DayNumber - Due.DayNumber) : null;
@@ -40,7 +41,7 @@ public sealed record KnownSeason(IReadOnlyList<KnownLoad> Loads, IReadOnlyList<K
                 .OrderBy(load => load.In).ThenBy(load => load.Tag, StringComparer.Ordinal),
         ],
         [
-            .. state.Orders.Values.Where(order => order.IsOpen).SelectMany(order => order.Lines.Where(line => !line.IsFilled && line.Asked.Unit != Book.Facts.OrderUnit.M3Loose && line.Answer != Book.Facts.Answer.No).Select(line => new KnownPromise(order.Tag, order.Customer, line.Asked.Goods, line.Asked.DueOn, PromisesAtRisk.OutOn(state, line.Asked))))
+            .. state.Orders.Values.Where(order => order.IsOpen).SelectMany(order => order.Lines.Where(line => !line.IsFilled && line.Asked.Unit != Book.Facts.OrderUnit.M3Loose && line.Answer != Book.Facts.Answer.No).Select(line => new KnownPromise(order.Tag, order.Customer, line.Asked.Goods, line.Asked.DueOn, PromisesAtRisk.OutOn(state, line.Asked), line.Asked.NeverKiln || line.Asked.Stacks.Any(tag => state.Stacks.GetValueOrDefault(tag)?.Stage is Book.State.StackStage.KilnDried or Book.State.StackStage.Dressed))))
                 .OrderBy(promise => promise.Due).ThenBy(promise => promise.Order, StringComparer.Ordinal),
         ]);
     }
