@@ -39,6 +39,9 @@ public sealed record AirDryingInput
     /// <summary>Last day whose weather was observed: it is used as it is up to this day too. Null where none beyond the readings is known.</summary>
     public DateOnly? WeatherKnownThrough { get; init; }
 
+    /// <summary>Day on whose evening the forecast is asked: a board counts as ready by then only if it still is, so that the ready days and the moisture of that evening cannot contradict. Null where nobody stands before the stack.</summary>
+    public DateOnly? AskedOn { get; init; }
+
     /// <summary>Day the curve reaches at least, as far as the look ahead goes. Null ends it some days after the late day.</summary>
     public DateOnly? CurveThrough { get; init; }
 

@@ -128,6 +128,8 @@ internal sealed class AirDryingRun
             ResetReady(day + 1);
         }
 
+        if (date == input.AskedOn)
+            ResetReady(day + 1);
         return true;
     }
 
@@ -141,7 +143,7 @@ internal sealed class AirDryingRun
         }
     }
 
-    // After a reading a board counts as dry only if it still is.
+    // After a reading, and on the evening it is asked, a board counts as dry only if it still is.
     private void ResetReady(double days)
     {
         for (var m = 0; m < set.Members; m++)

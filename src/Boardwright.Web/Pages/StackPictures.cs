@@ -32,7 +32,7 @@ internal static class StackPictures
     /// <summary>The drying curve with its band and readings.</summary>
     public static DryingCurveDrawing Curve(StackForecast drying, DateTime now)
     {
-        var late = drying.Forecast.ReadyP90 ?? drying.Forecast.ReadyP50 ?? drying.Today;
+        var late = drying.Late ?? drying.Likely ?? drying.Today;
         var end = drying.Today.AddDays(Math.Clamp(late.DayNumber + 14 - drying.Today.DayNumber, DaysAheadLeast, DaysAheadMost));
         var ahead = drying.Ahead.TakeWhile(day => day.Date <= end).ToList();
         return new($"stack {drying.Stack.Tag}", Start(drying.Past[0].Date), Start(ahead[^1].Date), now)

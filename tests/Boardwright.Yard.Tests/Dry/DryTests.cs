@@ -38,6 +38,15 @@ public sealed class DryTests
     }
 
     [Fact]
+    public void Wood_drier_at_the_start_than_it_is_wanted_is_told_so_and_not_called_ready_today()
+    {
+        var refusal = Answers.Refusal("dry air --species \"sugar maple\" --thickness 4/4 --from 15% --to 25% --start 2026-05-01 --place demonstration");
+
+        Assert.Equal("--to", refusal.What);
+        Assert.Contains("15%", refusal.Accepted, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Air_drying_answers_with_a_band_and_a_curve()
     {
         var forecast = Answers.Json(Maple + "--place demonstration");

@@ -2,6 +2,7 @@ using Boardwright.Quantities;
 using Boardwright.Testing;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
+using Boardwright.Yard.Book.State;
 using Boardwright.Yard.UseCases;
 
 namespace Boardwright.Yard.Tests.Stacks;
@@ -23,6 +24,46 @@ public sealed class StackForecastTests
         Assert.Equal(new DateOnly(2026, 5, 28), forecast.Past[0].Date);
         Assert.Equal(forecast.Past[^1], forecast.Now);
         Assert.Equal(new DateOnly(2026, 11, 3), forecast.Now.Date);
+    }
+
+    /// <summary>Ready in the past over a moisture still above the one wanted, or not ready under it, would be two answers on one page.</summary>
+    [Fact]
+    public void Ready_words_and_the_moisture_of_this_evening_never_contradict_each_other()
+    {
+        var (ready, waiting) = (0, 0);
+        foreach (var state in new[] { 0, 10, 45 }.Select(days => DemonstrationBook.On(DemonstrationBook.FirstDay.AddDays(days))))
+        {
+            foreach (var stack in state.Stacks.Values.Where(stack => stack.Stage == StackStage.AirDrying))
+            {
+                var usual = Done(StackForecast.Of(state, stack.Tag));
+
+                // Besides its own, a target a little over and under this evening's moisture, where the two are closest to contradicting each other.
+                foreach (var drying in new[] { 0.1, -0.1 }.Select(points => Done(StackForecast.Of(state, stack.Tag, FormattableString.Invariant($"{usual.Now.P50.Percent + points:0.00}%")))).Prepend(usual))
+                {
+                    var isUnder = drying.Now.P50 <= drying.Target;
+                    var words = $"{stack.Tag} on {state.Today:d MMM}: {drying.ReadyWords}, {drying.Now.P50.Percent:0.00} this evening, {drying.Target.Percent:0.00} wanted";
+                    Assert.True(isUnder == drying.ReadyWords.StartsWith("since", StringComparison.Ordinal), words);
+                    Assert.True(isUnder ? drying.Likely <= state.Today : drying.Likely is null || drying.Likely > state.Today, words);
+                    Assert.True(drying.Early is null || drying.Likely is null || drying.Early <= drying.Likely, words);
+                    Assert.True(drying.Late is null || drying.Likely <= drying.Late, words);
+                    Assert.True(!isUnder || drying.Past.Where(day => day.Date > drying.Likely).All(day => day.P50 <= drying.Target), words);
+                    (ready, waiting) = isUnder ? (ready + 1, waiting) : (ready, waiting + 1);
+                }
+            }
+        }
+
+        Assert.True(ready > 15 && waiting > 15, $"{ready} ready, {waiting} not");
+    }
+
+    [Fact]
+    public void Stack_that_stands_still_about_its_target_is_not_called_ready_over_it()
+    {
+        var drying = Forecast(Demonstration(), "S-06");
+
+        Assert.InRange(drying.Now.P50.Percent, 20.0, 20.5);
+        Assert.False(drying.IsReady);
+        Assert.True(drying.Likely is null || drying.Likely > drying.Today);
+        Assert.Contains(Done(StackList.Of(Demonstration().State, show: "drying")).Rows, row => row.Stack.Tag == "S-06");
     }
 
     [Fact]

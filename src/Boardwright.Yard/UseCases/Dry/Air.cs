@@ -53,6 +53,8 @@ public static class DryAir
         var weather = Weather(ask, start);
         var past = ask.Has("past") ? ask.Take("--past", WeatherFiles.Read("--past", ask.File("past"), ask.TextOrNull("columns"), ask.TextOrNull("missing")).Then(years => PastSeasons.From("--past", years))) : null;
         var readings = ask.Has("readings") ? ask.Take("--readings", DryingFiles.Readings("--readings", ask.File("readings"))) ?? [] : [];
+        if (!ask.Refuses && to > from && readings.Count == 0)
+            ask.Refuse("to", ask.Text("to"), $"at most the moisture at the start, {from.Percent:0.##}%: wood drier than it is wanted is ready and needs no forecast");
         return ask.Refuses
             ? ask.Refused<Answer>()
             : ask.Named(AirDrying.Forecast(new AirDryingInput

@@ -117,7 +117,7 @@ internal static class StackFigures
         var (value, basis) = drying switch
         {
             { IsReady: true } => (drying.ReadyWords, $"at or under {target}; {drying.TargetWhy}"),
-            { Forecast.ReadyP50: { } likely } => (DayWords.Of(likely, drying.Today), $"likely; {drying.ReadyWords}, 8 times in 10. To {target}: {drying.TargetWhy}"),
+            { Likely: { } likely } => (DayWords.Of(likely, drying.Today), $"likely; {drying.ReadyWords}, 8 times in 10. To {target}: {drying.TargetWhy}"),
             _ => ("not in sight", $"to {target}: the air does not bring it there by {DayWords.Of(drying.Input.Weather.Last, drying.Today)}. {drying.TargetWhy}"),
         };
         return new("Dry enough by air alone", value, "", basis)
@@ -126,9 +126,9 @@ internal static class StackFigures
             Source = $"{drying.Forecast.Origin} ({SourceMark.Words(drying.Forecast.Mark)})",
             Inputs =
             [
-                ("early, 1 in 10", DayOrNone(drying.Forecast.ReadyP10, drying.Today)),
-                ("likely", DayOrNone(drying.Forecast.ReadyP50, drying.Today)),
-                ("late, 9 in 10", DayOrNone(drying.Forecast.ReadyP90, drying.Today)),
+                ("early, 1 in 10", DayOrNone(drying.Early, drying.Today)),
+                ("likely", DayOrNone(drying.Likely, drying.Today)),
+                ("late, 9 in 10", DayOrNone(drying.Late, drying.Today)),
                 ("air ahead", "forecast, then the usual air of the season with chance departures"),
                 ("wanted", target),
             ],

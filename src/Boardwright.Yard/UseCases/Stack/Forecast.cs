@@ -51,12 +51,27 @@ public sealed record StackForecast
     public DryingDay? Gain => Ahead.Count > GainDays && Ahead.Take(GainDays).Average(day => day.Emc.Percent) > Now.P50.Percent + GainPoints && Ahead[GainDays].P50 > Now.P50
         ? Ahead[GainDays] : null;
 
-    /// <summary>True when it is as likely as not dry enough already.</summary>
-    public bool IsReady => Forecast.ReadyP50 <= Today && Now.P50 <= Target;
+    /// <summary>True when it is as likely as not dry enough already: the likely moisture of this evening is the one judge, on every page.</summary>
+    public bool IsReady => Now.P50 <= Target;
+
+    /// <summary>Likely day it is dry enough. Ready, the day since which it is, by the curve drawn; not ready, tomorrow at the earliest. Null when it is not in sight.</summary>
+    public DateOnly? Likely => IsReady
+        ? Earlier(Past.Reverse().TakeWhile(day => day.P50 <= Target).LastOrDefault(Now).Date, Today)
+        : Forecast.ReadyP50 is { } day ? Later(day, Today.AddDays(1)) : null;
+
+    /// <summary>Early day, one time in ten; never after the likely one.</summary>
+    public DateOnly? Early => Forecast.ReadyP10 is { } day ? Earlier(day, Likely ?? day) : Likely;
+
+    /// <summary>Late day, nine times in ten; never before the likely one. Null when it is not in sight.</summary>
+    public DateOnly? Late => Forecast.ReadyP90 is { } day && Likely is { } likely ? Later(day, likely) : null;
 
     /// <summary>The ready day for a table: "since 12 Sep", "26 Apr to 20 May 2027", "not in sight".</summary>
-    public string ReadyWords => IsReady ? $"since {DayWords.Of(Forecast.ReadyP50!.Value, Today)}" : Forecast.ReadyP10 is { } early && Forecast.ReadyP90 is { } late && early <= Today
-        ? $"now to {DayWords.Of(late, Today)}" : DayWords.Band(Forecast.ReadyP10, Forecast.ReadyP90, Today);
+    public string ReadyWords => IsReady ? $"since {DayWords.Of(Likely!.Value, Today)}" : Early is { } early && Late is { } late && early <= Today
+        ? $"now to {DayWords.Of(late, Today)}" : DayWords.Band(Early, Late, Today);
+
+    private static DateOnly Earlier(DateOnly one, DateOnly other) => one < other ? one : other;
+
+    private static DateOnly Later(DateOnly one, DateOnly other) => one > other ? one : other;
 
     /// <summary>The forecast of a stack.</summary>
     /// <param name="state">The yard.</param>
@@ -87,6 +102,7 @@ public sealed record StackForecast
             Readings = [.. stack.Readings.Select(ReadingError.For).OfType<StackReading>()],
             Rate = learned.Count > 0 ? RateHistory.InYard(stack.Species, LearnedRates.FirstPlace(state, stack), learned) : null,
             CurveThrough = state.Today.AddDays(CurveDaysAhead),
+            AskedOn = state.Today,
         };
         return ForecastCache.Of(input).Then<StackForecast>(forecast =>
         {

@@ -33,7 +33,7 @@ internal static class ForecastCache
         return string.Join('|', ((IEnumerable<object>)
         [
             input.Species.CommonName, input.Thickness.Metres, input.From.Fraction, input.To.Fraction, input.Start, input.Place.Name, input.HorizonDays, input.Seed, input.Members,
-            $"{input.Rate}", $"{input.WeatherKnownThrough:O}", $"{input.CurveThrough:O}", input.Weather.First, input.Weather.Days.Count, celsius, humidity, wind,
+            $"{input.Rate}", $"{input.WeatherKnownThrough:O}", $"{input.CurveThrough:O}", $"{input.AskedOn:O}", input.Weather.First, input.Weather.Days.Count, celsius, humidity, wind,
             .. input.Moves.Select(move => (object)$"{move.Date:O} {move.Place.Name}"),
             .. input.Readings.Select(reading => (object)string.Create(CultureInfo.InvariantCulture, $"{reading.Date:O} {reading.Mean.Fraction:R} {reading.ErrorPercent:R} {reading.SharedErrorPercent:R} {reading.Kind}")),
         ]).Select(part => Convert.ToString(part, CultureInfo.InvariantCulture)));

@@ -61,8 +61,8 @@ public sealed record StackNext(string Do, string Why, string Key, string Path)
     }
 
     // A kiln need not wait for the air: it dries on from where the wood is, only longer.
-    private static string BeforeDry(StackForecast? drying, PlannedCharge planned) => drying is null or { IsReady: true } || drying.Forecast.ReadyP50 is { } ready && ready <= planned.InOn ? ""
-        : string.Create(CultureInfo.InvariantCulture, $". It goes in before air alone has it dry enough ({drying.Target.Percent:0.#} %, {(drying.Forecast.ReadyP50 is { } day ? DayWords.Of(day, drying.Today) : "not in sight")}): the kiln dries it on from about {AtLoading(drying, planned.InOn).Percent:0} %");
+    private static string BeforeDry(StackForecast? drying, PlannedCharge planned) => drying is null or { IsReady: true } || drying.Likely is { } ready && ready <= planned.InOn ? ""
+        : string.Create(CultureInfo.InvariantCulture, $". It goes in before air alone has it dry enough ({drying.Target.Percent:0.#} %, {(drying.Likely is { } day ? DayWords.Of(day, drying.Today) : "not in sight")}): the kiln dries it on from about {AtLoading(drying, planned.InOn).Percent:0} %");
 
     private static MoistureContent AtLoading(StackForecast drying, DateOnly day) => drying.Ahead.LastOrDefault(one => one.Date <= day, drying.Now).P50;
 
