@@ -54,10 +54,10 @@ public sealed record StackForecast
     /// <summary>True when it is as likely as not dry enough already: the likely moisture of this evening is the one judge, on every page.</summary>
     public bool IsReady => Now.P50 <= Target;
 
-    /// <summary>Likely day it is dry enough. Ready, the day since which it is, by the curve drawn; not ready, tomorrow at the earliest. Null when it is not in sight.</summary>
+    /// <summary>Likely day it is dry enough, by the likely curve as it is drawn: since when it has been there, or when it comes there. Null when it is not in sight.</summary>
     public DateOnly? Likely => IsReady
         ? Earlier(Past.Reverse().TakeWhile(day => day.P50 <= Target).LastOrDefault(Now).Date, Today)
-        : Forecast.ReadyP50 is { } day ? Later(day, Today.AddDays(1)) : null;
+        : Ahead.FirstOrDefault(day => day.P50 <= Target) is { Date.Year: > 1 } first ? first.Date : Forecast.ReadyP90 is { } late ? Later(late, Now.Date) : null;
 
     /// <summary>Early day, one time in ten; never after the likely one.</summary>
     public DateOnly? Early => Forecast.ReadyP10 is { } day ? Earlier(day, Likely ?? day) : Likely;
