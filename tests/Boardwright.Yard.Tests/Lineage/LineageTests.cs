@@ -1,3 +1,4 @@
+using System.Globalization;
 using Boardwright.Quantities;
 using Boardwright.Testing;
 using Boardwright.Wood;
@@ -49,6 +50,27 @@ public sealed class LineageTests
         // 218 of the 887 bf that came out of the kiln, of the 905 that went in.
         Assert.Equal(218.0 * 905.0 / 887.0, logs.Sum(step => step.PartBf), 1e-6);
         Assert.Equal("D-41", history.Steps.Single(step => step.Step.Form == WoodForm.FromKiln).Step.Charge);
+    }
+
+    /// <summary>218 bf in the pack and 219 sawn for it: the difference is named, never left to be missed.</summary>
+    [Fact]
+    public void Sawn_for_a_pack_less_what_is_named_as_lost_is_what_the_tally_says()
+    {
+        var yard = DemonstrationBook.Yard;
+        foreach (var pack in new[] { "P-118", "P-119", "P-120" })
+        {
+            var history = Done(WoodHistory.Of(yard, pack));
+            var sawn = history.Steps.Where(step => step.Step.Form == WoodForm.Log).Sum(step => step.PartBf);
+            var figure = history.Figures.Single(one => one.Label == "Sawn");
+            var dried = Assert.Single(figure.Inputs, one => one.Name == "lost in drying").Value;
+
+            // Out of charge D-39 came 620 bf of the 624 that went in.
+            Assert.Equal(yard.Packs[pack].Footage.Count, sawn * 620.0 / 624.0, 1e-6);
+            Assert.Equal(sawn - yard.Packs[pack].Footage.Count, double.Parse(dried[..^3], CultureInfo.InvariantCulture), 0.051);
+            Assert.Contains($"{dried} lost in drying", figure.Basis, StringComparison.Ordinal);
+        }
+
+        Assert.DoesNotContain(Done(WoodHistory.Of(yard, "M-105")).Figures.Single(one => one.Label == "Sawn").Inputs, one => one.Name.StartsWith("lost", StringComparison.Ordinal));
     }
 
     [Fact]

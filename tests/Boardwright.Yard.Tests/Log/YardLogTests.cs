@@ -97,6 +97,17 @@ public sealed class YardLogTests
     }
 
     [Theory]
+    [InlineData("")]
+    [InlineData("Nobody")]
+    public void A_log_is_signed_by_a_person_of_the_house_like_every_other_form(string by)
+    {
+        var refusal = Assert.Single(Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(LogReceive.Write(DemonstrationBook.Open(), Typed() with { By = by })).Reasons);
+
+        Assert.Equal(("Who", by), (refusal.What, refusal.Given));
+        Assert.Contains("Pell", refusal.Accepted, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("8.6", "8ft6in or 8.60")]
     [InlineData("10.3", "10ft3in or 10.30")]
     public void A_length_that_may_be_feet_and_inches_is_asked_about_at_the_intake_too(string typed, string ways)

@@ -65,7 +65,7 @@ public static class SpeciesTouches
         foreach (var order in state.Orders.Values.Where(o => o.Lines.Any(line => line.Asked.Stacks.Contains(stack.Tag)) || o.Tag == stack.ReservedFor))
         {
             var asked = order.Lines.FirstOrDefault(line => line.Asked.Stacks.Contains(stack.Tag))?.Asked ?? order.Lines[0].Asked;
-            yield return new(order.Tag, "promise", $"{order.Customer}: {asked.Goods}, {(order.IsOpen ? $"due {order.DueOn:d MMM}" : "closed")}", $"/promises/{order.Tag}");
+            yield return new(order.Tag, "promise", $"{order.Customer}: {asked.Goods}, {(order.IsOpen ? $"due {DayWords.Of(order.DueOn, state.Today)}" : "closed")}", $"/promises/{order.Tag}");
         }
 
         foreach (var charge in stack.Charges.Select(name => state.Charges[name]))

@@ -93,11 +93,12 @@ internal sealed class HistoryMaker(YardState state, WoodWay way, WoodCost cost, 
         var scaled = logs.Sum(step => Scale(step.Step) * (step.Step.Bf > 0.0 ? step.PartBf / step.Step.Bf : 1.0));
         if (logs.Count > 0)
         {
-            yield return new("Sawn", Number(sawn), "bf", $"from {Number(scaled)} bf scaled, International 1/4 in, gross")
+            var lost = LostBefore(sawn);
+            yield return new("Sawn", Number(sawn), "bf", $"from {Number(scaled)} bf scaled, International 1/4 in, gross{(lost.Count > 0 ? $"; since then {string.Join(", ", lost.Select(one => $"{Number(Math.Abs(one.Bf))} bf {one.Words}"))}" : "")}")
             {
                 Method = "log-scale",
                 Source = "the yard’s own intake sheets and sawing day sheets",
-                Inputs = [("logs", $"{logs.Count}"), ("scaled", Number(scaled) + " bf"), ("sawn for one scaled", sawn > 0.0 ? (sawn / scaled).ToString("0.00", CultureInfo.InvariantCulture) : "not sawn yet")],
+                Inputs = [("logs", $"{logs.Count}"), ("scaled", Number(scaled) + " bf"), ("sawn for one scaled", sawn > 0.0 ? (sawn / scaled).ToString("0.00", CultureInfo.InvariantCulture) : "not sawn yet"), .. lost.Select(one => (one.Words, Number(Math.Abs(one.Bf)) + " bf"))],
             };
         }
 
@@ -120,6 +121,19 @@ internal sealed class HistoryMaker(YardState state, WoodWay way, WoodCost cost, 
         yield return Cost(account, costBf);
         if (Price(account, costBf) is { } price)
             yield return price;
+    }
+
+    // Sawn for it and held by it at first differ by what drying, planing and counts took before: each is named, so that no foot is missing between two figures of a page.
+    private List<(string Words, double Bf)> LostBefore(double sawn)
+    {
+        var start = FootageBalance.Of(way, selfKeys).Start;
+        if (self[0].Form == WoodForm.Log || back.Keys.Any(key => !way.Into(key).Any() && way.Steps[key].Form != WoodForm.Log))
+            return [];
+        var (dried, planed) = (LostInto(WoodForm.FromKiln), LostInto(WoodForm.Dressed));
+        var counted = sawn - start - dried - planed;
+        return [.. new[] { ("lost in drying", dried), ("lost in planing", planed), (counted > 0.0 ? "less at counts" : "more at counts", counted) }.Where(one => Math.Abs(one.Item2) >= 0.05)];
+
+        double LostInto(WoodForm form) => back.Where(pair => way.Steps[pair.Key].Form == form && !(selfKeys.Contains(pair.Key) && way.Into(pair.Key).Any(flow => selfKeys.Contains(flow.From)))).Sum(pair => way.LostInto(pair.Key) * pair.Value);
     }
 
     private static string Losses(FootageBalance balance)

@@ -21,7 +21,7 @@ public static class LogReceive
         ["large_end_mm"] = nameof(LogEntry.LargeEnd),
         ["scale_length_m"] = nameof(LogEntry.ScaleLength),
         ["actual_length_m"] = nameof(LogEntry.ActualLength),
-        ["by"] = nameof(LogEntry.By),
+        ["by"] = "Who",
     };
 
     /// <summary>Writes it.</summary>
@@ -44,7 +44,9 @@ public static class LogReceive
         var scan = Enum.TryParse<MetalScan>(typed.Scan, ignoreCase: true, out var read) ? read : MetalScan.NotScanned;
         var hits = string.IsNullOrWhiteSpace(typed.Hits) ? 0.0 : Take(Read.Number(nameof(typed.Hits), typed.Hits), wrong);
         var paid = string.IsNullOrWhiteSpace(typed.Paid) ? (double?)null : Take(Read.Number(nameof(typed.Paid), typed.Paid), wrong);
-        var by = Words(nameof(typed.By), typed.By, "the name of whoever measured it", wrong);
+        var signed = new Typed();
+        var by = signed.By(book.State, typed.By);
+        wrong.AddRange(signed.Refusals);
         if (hits is < 0.0 or > 100.0 || hits != Math.Floor(hits))
             wrong.Add(new(nameof(typed.Hits), typed.Hits!, "a whole number, 0 to 100"));
         if (paid is < 0.0 or > 1e6)
@@ -59,10 +61,10 @@ public static class LogReceive
         var fact = new LogReceived(
             tag, source, species!.CommonName, a.Millimetres, b.Millimetres, large.Millimetres, scale.Metres, actual.Metres, scan, (int)hits, typed.EndCoated,
             string.IsNullOrWhiteSpace(typed.Owner) ? "mill" : typed.Owner.Trim(), Blank(typed.Defect), Blank(typed.PlannedFor), (decimal?)paid);
-        return Named((key ?? PostedKey.None).Write(book, by, fact, Typed(typed)), typed);
+        return Named((key ?? PostedKey.None).Write(book, by, fact, AsTyped(typed)), typed);
     }
 
-    private static Dictionary<string, string> Typed(LogEntry typed) => new(
+    private static Dictionary<string, string> AsTyped(LogEntry typed) => new(
         new[] { ("small_end_a_mm", typed.SmallEndA), ("small_end_b_mm", typed.SmallEndB), ("large_end_mm", typed.LargeEnd), ("scale_length_m", typed.ScaleLength), ("actual_length_m", typed.ActualLength) }
             .Where(pair => !string.IsNullOrWhiteSpace(pair.Item2)).Select(pair => KeyValuePair.Create(pair.Item1, pair.Item2!)), StringComparer.Ordinal);
 

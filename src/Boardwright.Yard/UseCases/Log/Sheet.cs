@@ -128,7 +128,7 @@ public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList
 
         var wanted = LogCutting.OpenLines(state, log).FirstOrDefault();
         var order = wanted is null ? null : state.Orders.Values.First(one => one.Lines.Any(line => line.Asked == wanted));
-        var why = order is null ? $"Planned for {log.PlannedFor ?? "nothing yet"}." : $"Planned for {log.PlannedFor ?? "nothing yet"}. {order.Customer} waits for {wanted!.Goods} ({order.Tag}, due {wanted.DueOn:d MMM}), with its own stack named.";
+        var why = order is null ? $"Planned for {log.PlannedFor ?? "nothing yet"}." : $"Planned for {log.PlannedFor ?? "nothing yet"}. {order.Customer} waits for {wanted!.Goods} ({order.Tag}, due {DayWords.Of(wanted.DueOn, state.Today)}), with its own stack named.";
         return YardLog.DaysLeft(state, log) is var (clock, _, _) && clock.Days <= 7
             ? ($"Open it {(clock.Days <= 0 ? "now" : $"within {clock.Days} days")}.", $"{YardLog.Words(clock.What)} {(clock.Days <= 0 ? "may have begun" : "is next")}. {why}")
             : ("Open it in its turn.", why);

@@ -41,7 +41,7 @@ public sealed record YardForm(string Do, Duties For, IReadOnlyList<FormLink> Lin
                 .Select(pack => new FormLink(pack.Tag, $"count it again; {pack.Species.CommonName} {pack.Thickness}, {pack.Tallies.Count} {(pack.Tallies.Count == 1 ? "tally" : "tallies")}", $"/tally/{pack.Tag}/count"))]),
             new("Take an order", Duties.Office, [new("", "a customer asks for something by a day", "/promises/new")]),
             new("Write a load that leaves", Duties.Hands | Duties.Office, [.. state.Orders.Values.Where(order => order.IsOpen).OrderBy(order => order.DueOn)
-                .Select(order => new FormLink(order.Tag, $"{order.Customer}, {order.Lines[0].Asked.Goods}, due {order.DueOn:d MMM}", $"/promises/{order.Tag}/ship"))]),
+                .Select(order => new FormLink(order.Tag, $"{order.Customer}, {order.Lines[0].Asked.Goods}, due {DayWords.Of(order.DueOn, state.Today)}", $"/promises/{order.Tag}/ship"))]),
             new("Weigh a mix of resin", Duties.Casting, [.. pours.Where(pour => pour.PouredAt is null).Select(pour => Of(pour, "mix"))]),
             new("Write a pour", Duties.Casting, [.. pours.Where(pour => pour is { PouredAt: null, Mixes.Count: > 0 }).Select(pour => Of(pour, "poured"))]),
             new("Take a table out of its mould", Duties.Casting, [.. pours.Where(pour => pour.PouredAt is not null).Select(pour => Of(pour, "demould"))]),

@@ -45,7 +45,7 @@ internal static class PromisesAtRisk
         var days = line.DueOn.DayNumber - state.Today.DayNumber;
         var worth = WoodWorth.Of(state, line);
         var act = cover?.Do ?? OrderCover.Watch(order.Tag);
-        var why = $"{order.Customer}, {line.Goods}, due {line.DueOn:d MMM}. {Ready(state, season, order, line)}{(cover is not null ? $"The wood may fall short. {cover.Stack}: {cover.Words}" : season.Sheet is not null ? "No other stack of the same wood, sawn alike, is free." : "What could stand behind it is told once the season’s plan is worked out.")}";
+        var why = $"{order.Customer}, {line.Goods}, due {DayWords.Of(line.DueOn, state.Today)}. {Ready(state, season, order, line)}{(cover is not null ? $"The wood may fall short. {cover.Stack}: {cover.Words}" : season.Sheet is not null ? "No other stack of the same wood, sawn alike, is free." : "What could stand behind it is told once the season’s plan is worked out.")}";
         return new(order.Tag, act, why,
             new("Likely net", $"{band.Likely:#,0}", "bf", $"of {band.Sold:#,0} sold; {band.Low:#,0} to {band.High:#,0}")
             {
@@ -63,7 +63,7 @@ internal static class PromisesAtRisk
 
     private static DayTask Late(YardState state, Order order, OrderLine line, DateOnly outOn) =>
         new(order.Tag, $"Tell {order.Customer} a later day.", $"{line.Goods}: its charge comes out about {outOn:d MMM}, after the {line.DueOn:d MMM} that was promised.",
-            new("Late", $"{outOn.DayNumber - line.DueOn.DayNumber}", "days", $"due {line.DueOn:d MMM}, out about {outOn:d MMM}") { Source = "charges and plan of the book", Method = "kiln-plan", Inputs = [("a day late costs", $"{order.LatePerDayMoney:0}")] },
+            new("Late", $"{outOn.DayNumber - line.DueOn.DayNumber}", "days", $"due {DayWords.Of(line.DueOn, state.Today)}, out about {outOn:d MMM}") { Source = "charges and plan of the book", Method = "kiln-plan", Inputs = [("a day late costs", $"{order.LatePerDayMoney:0}")] },
             new(order.LatePerDayMoney * (outOn.DayNumber - line.DueOn.DayNumber), Math.Max(1, line.DueOn.DayNumber - state.Today.DayNumber), $"{order.LatePerDayMoney:0} a day"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
         { Standing = "at risk" };
 

@@ -21,7 +21,7 @@ internal static class ReadyToShip
                 var wetter = stack.Stage == StackStage.AirDrying && outdoor is { } air && air > stack.Moisture!.Mean!.Value;
                 var why = $"{stack.Tag} reads {stack.Moisture!.Mean!.Value.Percent:0.0} %, as asked.{(wetter ? $" The air holds wood at {outdoor!.Value.Percent:0.0}: it only gets wetter." : " It waits for nothing but a band and a truck.")}";
                 var worth = WoodWorth.Of(state, line);
-                var much = new Traced("Asked", $"{line.Quantity:#,0.#}", WoodWorth.UnitWords(line.Unit), $"due {line.DueOn:d MMM}{(line.McHighPct is { } most ? $"; {most:0.#} % at most" : "")}")
+                var much = new Traced("Asked", $"{line.Quantity:#,0.#}", WoodWorth.UnitWords(line.Unit), $"due {DayWords.Of(line.DueOn, state.Today)}{(line.McHighPct is { } most ? $"; {most:0.#} % at most" : "")}")
                 {
                     Method = wetter ? "emc" : "moisture-meter",
                     Source = $"read {stack.Moisture.At:d MMM yyyy}",

@@ -17,7 +17,7 @@ internal static class StacksToPlane
                     var dry = stack.Stage == StackStage.KilnDried;
                     var hours = stack.Footage.Count / (state.Setting("planer_output") ?? 350.0);
                     yield return new(stack.Tag, dry ? $"Plane {stack.Tag} to {line.DressedMm:0.#} mm for {order.Tag}." : $"Keep {hours:0.#} h of planing free for {order.Tag}.",
-                        $"{order.Customer}, {line.Goods}, due {line.DueOn:d MMM}. {(dry ? "It is dry." : $"{stack.Tag} is not dry yet: {stack.Moisture?.Mean?.Percent:0.0} %.")}",
+                        $"{order.Customer}, {line.Goods}, due {DayWords.Of(line.DueOn, state.Today)}. {(dry ? "It is dry." : $"{stack.Tag} is not dry yet: {stack.Moisture?.Mean?.Percent:0.0} %.")}",
                         new("Planing", $"{hours:0.#}", "h", $"{stack.Footage.Count:#,0} bf, both faces") { Source = "planer output of the house", Method = "green-target", Inputs = [("output", $"{state.Setting("planer_output") ?? 350.0:0} bf/h"), ("dressed to", $"{line.DressedMm:0.#} mm")] },
                         new(order.LatePerDayMoney, Math.Max(1, line.DueOn.DayNumber - state.Today.DayNumber), "a day late"), Duties.Planer, $"/stacks/{stack.Tag}", $"See {stack.Tag}");
                 }
