@@ -27,6 +27,7 @@ public sealed record PlanMade(
 {
     private const double UsualWork = 1.5;
     private const double ReasonWork = 0.3;
+    private const double HurriedShare = 0.1; // for reasons somebody waits for who has said that the plan is good enough
     private const int Workers = 1; // the same on every machine, so that the plan is the same; one alone finds more for its work than several taking turns
     private const double SecondsMost = 120.0;
     private const double ReasonSeconds = 20.0;
@@ -54,7 +55,7 @@ public sealed record PlanMade(
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(cancel, enough);
         var limits = Limits(request.Seconds is { } seconds ? new(seconds, Workers) : new(SecondsMost, Workers, UsualWork * request.WorkShare)) with { Start = request.Start, ChangeWorthCents = (long)(100m * PlanFigures.Of(state).ChangeWorthMoney) };
         return YardSolver.Solve(asked.Input, limits, progress => better?.Invoke(Checked(asked.Yard, asked.Input, Progress(asked.Input, progress), [])), ends.Token)
-            .Then<PlanMade>(answer => Checked(asked.Yard, asked.Input, answer, LateReasons.Find(asked.Input, answer.Plan, Limits(new(ReasonSeconds, Workers, ReasonWork * request.WorkShare)), cancel)));
+            .Then<PlanMade>(answer => Checked(asked.Yard, asked.Input, answer, LateReasons.Find(asked.Input, answer.Plan, Limits(new(ReasonSeconds, Workers, ReasonWork * (enough.IsCancellationRequested ? Math.Min(HurriedShare, request.WorkShare) : request.WorkShare))), cancel)));
     });
 
     /// <summary>Chance out of ten that the order is ready on its day with enough wood.</summary>
