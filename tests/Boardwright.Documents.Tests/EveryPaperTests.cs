@@ -15,6 +15,8 @@ public class EveryPaperTests
     {
         ["tag"] = () => PackTag.Render(Examples.Tag),
         ["tag, half letter"] = () => PackTag.Render(Examples.Tag, Paper.HalfLetter),
+        ["tag, wetter than ordered"] = () => PackTag.Render(Examples.WetTag),
+        ["tag, wetter than ordered, half letter"] = () => PackTag.Render(Examples.WetTag, Paper.HalfLetter),
         ["tag, two on A4"] = () => PackTag.Render(Examples.BareTag, Paper.A4),
         ["tag, two on letter"] = () => PackTag.Render(Examples.BareTag, Paper.Letter),
         ["tag, long names"] = () => PackTag.Render(Examples.LongTag),

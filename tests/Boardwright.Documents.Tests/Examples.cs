@@ -57,6 +57,18 @@ internal static class Examples
         CodeText = "P-131",
     };
 
+    public static PackTagContent WetTag { get; } = Tag with
+    {
+        MoistureLow = MoistureContent.FromPercent(13.4),
+        MoistureHigh = MoistureContent.FromPercent(16.6),
+        MoistureBasis = "pin meter, corrected, 30 Oct 2026, mean and two deviations",
+        MoistureOrdered = "wetter than ordered: 6 to 8 %",
+        IsWetter = true,
+        Charge = null,
+        HeatTreatment = HeatTreatment.No,
+        HeatTreatmentProof = "saw no kiln",
+    };
+
     public static PackTagContent LongTag { get; } = Tag with
     {
         Yard = LongName,

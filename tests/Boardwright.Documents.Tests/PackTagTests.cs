@@ -45,6 +45,19 @@ public class PackTagTests
         Assert.Equal(treatment == HeatTreatment.Yes, words.Contains("yes"));
     }
 
+    [Theory, InlineData(true), InlineData(false)]
+    public void Pack_wetter_than_ordered_says_so_white_on_black_and_how_it_was_read_in_full(bool isA5)
+    {
+        var paper = isA5 ? Paper.A5 : Paper.HalfLetter;
+        var text = Pdf.Text(PackTag.Render(Examples.WetTag, paper));
+
+        Assert.All(["wetter than ordered: 6 to 8 %", "mean and two", "deviations"], words => Assert.Contains(words, text, StringComparison.Ordinal));
+        Assert.DoesNotContain("…", text, StringComparison.Ordinal);
+        Assert.True(Black(Examples.WetTag, paper) > Black(Examples.WetTag with { IsWetter = false }, paper) + 2000);   // a block of 60 by 5 mm at 100 dots an inch holds 4,600
+
+        static int Black(PackTagContent content, Paper paper) => Pdf.Draw(PackTag.Render(content, paper), 1, 100).Rgb.Chunk(3).Count(dot => dot[0] <= 60);
+    }
+
     [Fact]
     public void A_gross_tag_does_not_claim_net_footage()
     {

@@ -117,17 +117,33 @@ public static class PackTag
             var middle = left + (width * 0.44);
             Label(left, top, content.Charge is null ? "Moisture, not from a kiln" : $"Moisture, kiln charge {content.Charge}", (width * 0.44) - 3.0);
             if ((content.MoistureLow, content.MoistureHigh) is ({ } low, { } high))
-                Fit.Into(sheet, letters.Bold, Print.Range(low, high), (width * 0.44) - 3.0, 1, 20.0, 16.0).Draw(sheet, left, top + 8.0);
+                Fit.Into(sheet, letters.Bold, Print.Range(low, high), (width * 0.44) - 3.0, 1, 20.0, 16.0).Draw(sheet, left, top + (content.MoistureOrdered is null ? 8.0 : 6.6));
             else
                 sheet.Box(left, top + 7.0, 40.0, 9.0, Ink.Rule);
 
-            var basisLines = content.MoistureOrdered is null ? 2 : 1;
-            Fit.Into(sheet, letters.Regular, content.MoistureBasis ?? "not measured", (width * 0.44) - 3.0, basisLines, 10.0, 9.0).Draw(sheet, left, top + 17.0);
-            if (content.MoistureOrdered is not null)
-                Fit.Into(sheet, letters.Bold, content.MoistureOrdered, (width * 0.44) - 3.0, 1, 10.0, 9.0).Draw(sheet, left, top + 21.2);
+            var basis = content.MoistureBasis ?? "not measured";
+            if (content.MoistureOrdered is { } ordered)
+            {
+                Fit.Into(sheet, letters.Regular, basis, (width * 0.44) - 3.0, 2, 9.0).Draw(sheet, left, top + 13.2);
+                DrawOrdered(ordered, top + 20.0, (width * 0.44) - 3.0);
+            }
+            else
+            {
+                Fit.Into(sheet, letters.Regular, basis, (width * 0.44) - 3.0, 2, 10.0, 9.0).Draw(sheet, left, top + 17.0);
+            }
+
             DrawHeat(middle, top, right - middle);
             sheet.Line(left, top + 26.0, right, top + 26.0, Ink.Rule);
             return top + 26.0;
+        }
+
+        private void DrawOrdered(string ordered, double top, double width)
+        {
+            const double blockMm = 5.2;
+            var fit = Fit.Into(sheet, letters.Bold, ordered, width - 4.0, 1, 12.0, 11.0, 10.0, 9.0);
+            if (content.IsWetter)
+                sheet.Fill(left, top, sheet.WidthMm(fit.Lines[0], fit.Font) + 4.0, blockMm);
+            sheet.Text(left + (content.IsWetter ? 2.0 : 0.0), top + ((blockMm + Sheet.CapitalMm(fit.Font)) / 2.0), fit.Lines[0], fit.Font, white: content.IsWetter);
         }
 
         /// <summary>Yes is a solid block, no an open one, unproven a dashed one with a question mark: told apart by form, not by shade.</summary>

@@ -51,6 +51,9 @@ public sealed record PackTagContent
     /// <summary>What the order asks for and how the measured compares: "wetter than ordered: 6 to 8 %"; null without an order.</summary>
     public string? MoistureOrdered { get; init; }
 
+    /// <summary>The wood is wetter than its order asks: what was ordered stands white on black, so that nobody loads it unseen.</summary>
+    public bool IsWetter { get; init; }
+
     /// <summary>Kiln charge the wood was dried in; null for wood that saw no kiln.</summary>
     public string? Charge { get; init; }
 

@@ -81,6 +81,7 @@ public static class PackPapers
             MoistureHigh = sheet.Drying.High,
             MoistureBasis = sheet.Drying.Basis,
             MoistureOrdered = Ordered(sheet),
+            IsWetter = sheet.Ordered.IsWetter,
             Charge = sheet.Drying.Charge,
             HeatTreatment = Treated(sheet),
             HeatTreatmentProof = sheet.Drying.Proof,

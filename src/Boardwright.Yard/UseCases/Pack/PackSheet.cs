@@ -45,7 +45,7 @@ public sealed record PackSheet(
         IReadOnlyList<TallyDifference> differences = closed.Count < 2 ? [] : TallyComparison.Of(Boards(pack, closed[0].Tally), Boards(pack, closed[1].Tally));
         var drying = DryingOf(state, pack);
         var ordered = AsOrdered.Of(state, pack);
-        var (nextDo, nextWhy) = Next(pack, differences, ordered);
+        var (nextDo, nextWhy) = Next(state, pack, differences, ordered);
         return new PackSheet(
             pack, $"Pack {pack.Tag}, {(pack.Proven ? pack.Species.CommonName : "unproven species")} {pack.Thickness}", UnderOf(pack), counts, differences, drying,
             [.. FiguresOf(state, pack, counts, drying)], nextDo, nextWhy)
@@ -143,8 +143,8 @@ public sealed record PackSheet(
         yield return new("Heat treated", drying.IsHeatTreated switch { true => "yes", false => "no", null => "unproven" }, "", drying.Proof) { Source = "Wood Handbook, insect kill: 56 °C at the core for 30 minutes" };
     }
 
-    private static (string Do, string Why) Next(Pack pack, IReadOnlyList<TallyDifference> differences, AsOrdered ordered) =>
-        pack.Shipment is { } gone ? ($"Nothing: it left with {gone}.", "Its tally can be printed again as it was shipped.")
+    private static (string Do, string Why) Next(YardState state, Pack pack, IReadOnlyList<TallyDifference> differences, AsOrdered ordered) =>
+        pack.Shipment is { } gone ? ($"Nothing: it left with {gone}.", $"{Despite(state, gone)}Its tally can be printed again as it was shipped.")
         : pack.Restacked is { } stack ? ($"See stack {stack}.", "Its boards lie on stickers again; what comes of them is tallied anew.")
         : !pack.Proven ? ("Settle what wood it is.", "Its tag was lost: no label, price or promise until the species is proven.")
         : pack.IsBeingTallied ? ("Go on with the tally, or close it.", "Until it is closed it holds for nothing.")
@@ -154,6 +154,10 @@ public sealed record PackSheet(
         : pack.Order is not { } order ? ("Keep it dry until it is sold.", "It is tagged and for stock.")
         : ordered.Is == OrderedMoisture.NotMeasured ? ("Read it, then ship it.", $"{order} asks for {ordered.Asked}; nothing was measured of this wood.")
         : ("Ship it.", $"It is tagged and waits for {order}.");
+
+    // A load that went wetter than ordered keeps who agreed to it and why, and who wrote that.
+    private static string Despite(YardState state, string shipment) => state.Shipments[shipment] is { Fact.Despite: { } why } load
+        ? $"It went wetter than ordered. {why.TrimEnd('.')} (written by {state.Entry(load.Entry).By}). " : "";
 
     private static string Text(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 }
