@@ -24,6 +24,16 @@ public sealed class OrderTakeTests
     }
 
     [Fact]
+    public void Due_day_of_another_year_says_its_year_wherever_the_order_is_named()
+    {
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(OrderTake.Write(book, Ash with { DueOn = "2027-03-01" }, PostedKey.None));
+
+        var link = YardForm.All(book.State).SelectMany(form => form.Links).Single(one => one.Path == "/promises/O-320/ship");
+        Assert.Contains("due 1 Mar 2027", $"{link}", StringComparison.Ordinal);
+        Assert.Contains("due 13 Nov", $"{YardForm.All(book.State).SelectMany(form => form.Links).Single(one => one.Path == "/promises/O-301/ship")}", StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Price_shortest_piece_and_forbidden_woods_are_of_the_line()
     {
         Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(OrderTake.Write(book, Ash with { Price = "4.25", ShortestPiece = "8ft", Forbidden = "black walnut, black cherry" }, PostedKey.None));

@@ -183,6 +183,7 @@ public sealed class PackWriteTests
         PackWrite.Close(book, "P-122", "Tam");
         Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(PackWrite.Ship(book, ["P-122"], "O-301", 1, "Tam", null, "Oda: the shop dries it themselves"));
         Assert.Equal("Oda: the shop dries it themselves", book.State.Shipments["SH-082"].Fact.Despite);
+        Assert.Contains("Oda: the shop dries it themselves (written by Tam)", Assert.IsType<Outcome<PackSheet>.Done>(PackSheet.Of(book.State, "P-122")).Value.NextWhy, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -40,7 +40,7 @@ internal static class FindRows
         var line = order.Lines.FirstOrDefault(line => !line.IsFilled) ?? order.Lines[^1];
         var wood = line.Asked.Stacks.Select(tag => state.Stacks.GetValueOrDefault(tag)).OfType<Stack>().Select(stack => $"{stack.Tag} {(stack.Stage == StackStage.InKiln ? $"in charge {stack.Charge}" : stack.IsHere ? $"at {stack.Place}" : "gone")}{(stack.Moisture?.Mean is { } mean ? $", {mean.Percent:0.0} %" : "")}{Out(state, stack)}");
         return new(order.Tag, $"order of {Customers.Named(state, order.Customer)}: {string.Join("; ", order.Lines.Select(one => one.Asked.Goods).Distinct())}",
-            order.IsOpen ? $"{string.Join("; ", wood)}{(line.Asked.Stacks.Count > 0 ? ". " : "")}Due {order.DueOn:d MMM}, answered {line.Answer?.ToString().ToLowerInvariant() ?? "not yet"}" : order.WithdrawnWhy is { } why ? $"withdrawn: {why}" : "filled",
+            order.IsOpen ? $"{string.Join("; ", wood)}{(line.Asked.Stacks.Count > 0 ? ". " : "")}Due {DayWords.Of(order.DueOn, state.Today)}, answered {line.Answer?.ToString().ToLowerInvariant() ?? "not yet"}" : order.WithdrawnWhy is { } why ? $"withdrawn: {why}" : "filled",
             new("Asked", $"{line.Asked.Quantity:#,0.#}", WoodWorth.UnitWords(line.Asked.Unit), $"due {DayWords.Of(line.Asked.DueOn, state.Today)}") { Source = $"order taken {order.TakenAt:d MMM yyyy}", Inputs = [("specification", line.Asked.Specification), ("shipped", $"{line.Shipped:#,0.#}")] },
             $"/promises/{order.Tag}", "order");
     }

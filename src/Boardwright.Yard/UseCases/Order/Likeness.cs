@@ -27,7 +27,7 @@ public static class OrderLikeness
             return null;
         var same = order.IsOpen && order.Lines.Any(line => SameName(line.Asked.Goods, goods) && Math.Abs(line.Asked.Quantity - quantity) <= QuantityShare * quantity && Math.Abs(line.Asked.DueOn.DayNumber - dueOn.DayNumber) <= DaysApart);
         var other = !joined && !string.Equals(order.Customer, customer, StringComparison.Ordinal);
-        return same ? new(order.Tag, order.Customer, true, $"{order.Tag} of {order.Customer} asks for the same by {order.DueOn:d MMM}. Was it typed twice?")
+        return same ? new(order.Tag, order.Customer, true, $"{order.Tag} of {order.Customer} asks for the same by {DayWords.Of(order.DueOn, state.Today)}. Was it typed twice?")
             : other ? new(order.Tag, order.Customer, false, $"{order.Tag} is of {order.Customer}. Is it the same customer under another name?")
             : null;
     }

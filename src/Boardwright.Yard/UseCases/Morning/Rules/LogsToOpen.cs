@@ -20,7 +20,7 @@ internal static class LogsToOpen
     {
         var days = wanted.OpenBy.DayNumber - state.Today.DayNumber;
         return new(log.Tag, $"Open {log.Tag} {(days <= 0 ? "today" : $"within {days} days")} for {wanted.Order}: {log.Species.CommonName}, {log.PlannedFor ?? "no plan"}.", $"{wanted.Words}. {Thickness(state, log)}",
-            new("Days left", $"{days}", "days", $"to be dry by {wanted.Due:d MMM}") { Source = "due day less the kiln from green, 9 times in 10, and three days of handling", Method = "log-worth", Inputs = [("missing", $"{wanted.MissingBf:#,0} bf"), ("open by", $"{wanted.OpenBy:d MMM yyyy}")] },
+            new("Days left", $"{days}", "days", $"to be dry by {DayWords.Of(wanted.Due, state.Today)}") { Source = "due day less the kiln from green, 9 times in 10, and three days of handling", Method = "log-worth", Inputs = [("missing", $"{wanted.MissingBf:#,0} bf"), ("open by", $"{wanted.OpenBy:d MMM yyyy}")] },
             new(state.Orders[wanted.Order].LatePerDayMoney * 7m, Math.Max(1, days), "a week late of the order"), Duties.Mill, Paths.Log(log.Tag), $"See {log.Tag}")
         { Log = log.Tag };
     }

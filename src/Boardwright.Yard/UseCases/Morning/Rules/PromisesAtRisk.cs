@@ -62,7 +62,7 @@ internal static class PromisesAtRisk
         : OutOn(state, line) is { } outOn ? $"Out of the kiln about {outOn:d MMM}. " : "";
 
     private static DayTask Late(YardState state, Order order, OrderLine line, DateOnly outOn) =>
-        new(order.Tag, $"Tell {order.Customer} a later day.", $"{line.Goods}: its charge comes out about {outOn:d MMM}, after the {line.DueOn:d MMM} that was promised.",
+        new(order.Tag, $"Tell {order.Customer} a later day.", $"{line.Goods}: its charge comes out about {outOn:d MMM}, after the {DayWords.Of(line.DueOn, state.Today)} that was promised.",
             new("Late", $"{outOn.DayNumber - line.DueOn.DayNumber}", "days", $"due {DayWords.Of(line.DueOn, state.Today)}, out about {outOn:d MMM}") { Source = "charges and plan of the book", Method = "kiln-plan", Inputs = [("a day late costs", $"{order.LatePerDayMoney:0}")] },
             new(order.LatePerDayMoney * (outOn.DayNumber - line.DueOn.DayNumber), Math.Max(1, line.DueOn.DayNumber - state.Today.DayNumber), $"{order.LatePerDayMoney:0} a day"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
         { Standing = "at risk" };

@@ -23,7 +23,7 @@ internal static class PromisesByPlan
             {
                 Method = "kiln-plan",
                 Source = "the season’s plan",
-                Inputs = [("due", $"{line.DueOn:d MMM}"), ("early, one in ten sooner", Day(promise.Early)), ("likely", Day(promise.Likely)), ("late, one in ten later", Day(promise.Late)), ("why", promise.Reason ?? "no reason was looked for"), ("way out", way ?? "none found"), ("a day late costs", $"{order.LatePerDayMoney:0}")],
+                Inputs = [("due", $"{DayWords.Of(line.DueOn, state.Today)}"), ("early, one in ten sooner", Day(promise.Early)), ("likely", Day(promise.Likely)), ("late, one in ten later", Day(promise.Late)), ("why", promise.Reason ?? "no reason was looked for"), ("way out", way ?? "none found"), ("a day late costs", $"{order.LatePerDayMoney:0}")],
             },
             At(state, order, line, promise), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
         { Standing = promise.Standing switch { PromiseStanding.Late => "late", PromiseStanding.AtRisk => "at risk", _ => "cannot" } };
