@@ -40,7 +40,7 @@ internal static class SettingBlock
     {
         form.Sheet.Box(x, form.Y, width, HeightMm, Ink.Fine);
         form.Sheet.Text(x + 4.0, form.Y + 6.5, "Next", form.Letters.Bold(13.0));
-        var text = when is null ? "No change is due." : $"No change: {when}";
+        var text = when is null ? "No change is due." : $"Leave it as it is set; {when}.";
         Fit.Into(form.Sheet, form.Letters.Regular, text, width - 8.0, 4, 13.0, 11.0, 10.0).Draw(form.Sheet, x + 4.0, form.Y + 12.0);
     }
 

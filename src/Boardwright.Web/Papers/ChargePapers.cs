@@ -42,7 +42,7 @@ public static class ChargePapers
             Now = setting,
             NowSince = charge.Settings.LastOrDefault() is { } last ? $"since {last.At.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}" : $"since {charge.LoadedAt.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}",
             Next = run is null or { Frozen: not null } or { NextIsAsSet: true } ? null : new KilnSetting.Air(run.Next.DryBulb, run.Next.WetBulb),
-            NextWhen = run is null or { Frozen: not null } ? null : $"{(run.NextIsAsSet ? $"{(run.Next.Kind == ChangeKind.Equalize ? "equalize" : run.Next.Kind == ChangeKind.Condition ? "condition" : "next step")} at the present setting " : "")}when {run.Next.Calls} is at {run.Next.At.Percent.ToString("0.#", CultureInfo.InvariantCulture)} %",
+            NextWhen = run is null or { Frozen: not null } ? null : $"{(run.NextIsAsSet ? $"{(run.Next.Kind == ChangeKind.Equalize ? "equalizing" : run.Next.Kind == ChangeKind.Condition ? "conditioning" : "the next step")} begins " : "")}when {run.Next.Calls} is at {run.Next.At.Percent.ToString("0.#", CultureInfo.InvariantCulture)} %",
             WeighingDays = days,
             Samples = [.. sheet.Samples.Where(row => !row.Sample.Retired).Select(row => Sample(row, days, charge))],
             SafeDailyLoss = run?.Safe is Outcome<SafeRate>.Done(var safe) ? Share.FromPercent(safe.DailyLossPercent) : null,

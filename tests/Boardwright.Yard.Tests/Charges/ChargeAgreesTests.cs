@@ -18,15 +18,18 @@ public sealed class ChargeAgreesTests
     {
         var state = DemonstrationBook.Yard;
         var end = ChargeEnd.Of(state, state.Charges[tag], Morning)!;
-        var words = $"out from about {DayWords.Of(DateOnly.FromDateTime(end.Out), state.Today)}";
+        var words = $"out from about {DayWords.Of(end.OutOn, state.Today)}";
         var dry = Sheet(state, tag).Figures.Single(figure => figure.Label == "Dry");
-        var planned = Assert.IsType<Outcome<PlanYard>.Done>(PlanYard.Of(state, 42)).Value.Input.Started.Single(charge => charge.Id == tag);
+        var input = Assert.IsType<Outcome<PlanYard>.Done>(PlanYard.Of(state, 42)).Value.Input;
+        var planned = input.Started.Single(charge => charge.Id == tag);
+        var crew = input.Calendar.CrewWindows.First(window => window.To >= planned.DryHalf.Hours + state.Kilns[state.Charges[tag].Kiln].Installed.UnloadHours); // an hour a step
 
         Assert.Equal(DayWords.Of(DateOnly.FromDateTime(end.Dry), state.Today), dry.Value);
         Assert.Contains(words, dry.Basis, StringComparison.Ordinal);
         Assert.Contains(words, ChargeList.Of(state, Morning).Kilns.Single(view => view.Charge?.Tag == tag).Says, StringComparison.Ordinal);
         Assert.Equal(end.Out, Morning.AddHours(planned.DryHalf.Hours), TimeSpan.FromMinutes(1.0));
-        Assert.Equal(DateOnly.FromDateTime(end.Out), ChargeEnd.OutOn(state, state.Charges[tag]));
+        Assert.Equal(input.Calendar.DateOf(input.Calendar.DayOf(crew.From)), end.OutOn);
+        Assert.Equal(end.OutOn, ChargeEnd.OutDay(state, state.Charges[tag]));
     }
 
     [Fact]

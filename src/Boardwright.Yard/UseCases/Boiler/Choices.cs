@@ -42,6 +42,9 @@ public sealed record HeatChoices(IReadOnlyList<HeatDay> ShortDays, double WorstK
 
         var reckoning = new HeatReckoning(state, PlanFigures.Of(state), shorts, uses);
         IReadOnlyList<HeatChoice?> all = [reckoning.ShopCooler(), reckoning.SlowDown(), reckoning.Hold(), reckoning.Postpone(), reckoning.Electric()];
+        var enough = all.OfType<HeatChoice>().Where(choice => choice.Enough).Select(choice => choice.Money).DefaultIfEmpty(decimal.MaxValue).Min();
+        if (!all.Any(choice => choice is { Enough: true } && !choice.Way.Contains(';', StringComparison.Ordinal)) && reckoning.Together() is { } together && together.Money < enough)
+            all = [.. all, together];
         return new(shorts, shorts.Max(day => day.ShortKw), reckoning.MissingKwh, [.. all.OfType<HeatChoice>().OrderByDescending(choice => choice.Enough).ThenBy(choice => choice.Money)]);
     }
 

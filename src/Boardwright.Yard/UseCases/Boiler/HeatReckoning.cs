@@ -42,8 +42,7 @@ internal sealed class HeatReckoning(YardState state, PlanFigures figures, IReadO
         var (lost, late, money) = (0.0, new List<string>(), 0m);
         foreach (var use in uses)
         {
-            var dryBulb = (use.Runs ? state.Charges.GetValueOrDefault(use.Name)?.Settings.LastOrDefault()?.DryBulb : null) ?? YardHeat.Holding(use.Kiln)!.Inside;
-            var days = cooler.Where(day => use.IsIn(day.Date)).Sum(day => 1.0 - BoardPhysics.DiffusionFactor(dryBulb.Celsius - Math.Min(day.Kelvins, DriftMostKelvins)) / BoardPhysics.DiffusionFactor(dryBulb.Celsius));
+            var days = cooler.Where(day => use.IsIn(day.Date)).Sum(day => Slower(use, Math.Min(day.Kelvins, DriftMostKelvins)));
             lost += days;
             money += Money(use) * (decimal)days + Lateness(use, days, late);
         }
@@ -56,8 +55,7 @@ internal sealed class HeatReckoning(YardState state, PlanFigures figures, IReadO
     /// <summary>One kiln shut and coasting on the short days, with one charge in it on all of them: the smallest that is enough, else the largest.</summary>
     public HeatChoice? Hold()
     {
-        var found = shorts[0].KilnsHoldKw.Select(kiln => (Kiln: state.Kilns[kiln.Kiln], Use: uses.FirstOrDefault(use => use.Kiln.Name == kiln.Kiln && use.IsIn(worst.Date)), Kw: Draws(kiln.Kiln, worst)))
-            .Where(one => one.Kw > 0.0 && one.Kiln.Down is null && (one.Use is null ? !uses.Any(use => use.Kiln == one.Kiln && use.In <= shorts[^1].Date && use.Dry >= shorts[0].Date) : one.Use.In < shorts[0].Date && one.Use.Dry >= shorts[^1].Date))
+        var found = MayRest()
             .Select(one => (one.Kiln, one.Use, one.Kw, Still: Rest(one.Kiln.Name, DateOnly.MinValue)))
             .OrderBy(one => one.Still.WorstKw > 0.0).ThenBy(one => one.Use is not null).ThenBy(one => one.Still.WorstKw > 0.0 ? -one.Kw : one.Kw).ToList();
         if (found is not [var (kiln, use, kw, rest), ..])
@@ -83,8 +81,51 @@ internal sealed class HeatReckoning(YardState state, PlanFigures figures, IReadO
             Words($"{days} {(days == 1 ? "day" : "days")} of {next.Kiln.Name} empty at {Money(next):0}; saves {Draws(next.Kiln.Name, worst):0.0} kW on the worst day"), late);
     }
 
-    public HeatChoice Electric() => new(
-        Words($"Electric heat, {worst.ShortKw:0.0} kW"), 0.0, (decimal)(MissingKwh * figures.ElectricityMoneyPerKwh), true, Words($"{MissingKwh:0} kWh at {figures.ElectricityMoneyPerKwh:0.00} a kWh, if wiring and heaters are there and the local code allows them"), []);
+    /// <summary>Electric heaters the house has written in, as far as they go; null where it has none.</summary>
+    public HeatChoice? Electric()
+    {
+        if (ElectricKw <= 0.0)
+            return null;
+        var kwh = shorts.Sum(day => Math.Min(day.ShortKw, ElectricKw)) * HoursADay;
+        return new(
+            Words($"Electric heat, {Math.Min(worst.ShortKw, ElectricKw):0.0} kW"), 0.0, (decimal)(kwh * figures.ElectricityMoneyPerKwh), worst.ShortKw <= ElectricKw,
+            Words($"{kwh:0} kWh at {figures.ElectricityMoneyPerKwh:0.00} a kWh, of {ElectricKw:0.#} kW the house has, where wiring and the local code allow it"), []);
+    }
+
+    /// <summary>The cheapest two or three ways that together are enough; null where none are.</summary>
+    public HeatChoice? Together()
+    {
+        var last = shorts[^1].Date;
+        var remedies = MayRest().Select(one => new HeatRemedy(
+            _ => one.Use is null ? $"leave {one.Kiln.Name} cold" : $"hold {one.Use.Name} in {one.Kiln.Name}, vents shut", Kilowatts((kiln, kw, _) => kiln == one.Kiln.Name ? kw : 0.0), Lost(use => use == one.Use ? shorts.Count + WarmingDays : 0.0))).ToList();
+        if (uses.Where(use => !use.Runs && use.In >= state.Today && use.In <= last).MaxBy(use => use.In) is { } next)
+            remedies.Add(new(_ => Words($"load {next.Name} in {next.Kiln.Name} on {last.AddDays(1):d MMM} instead of {next.In:d MMM}"),
+                Kilowatts((kiln, kw, day) => kiln == next.Kiln.Name && day >= next.In ? kw : 0.0), Lost(use => use == next ? last.DayNumber + 1 - next.In.DayNumber : 0.0)));
+        remedies.Add(new(_ => Words($"let all hot kilns drift {DriftMostKelvins:0} °C cooler"), Kilowatts((kiln, kw, _) => kw > 0.0 ? Math.Min(kw, KilnPerKelvin(kiln) * DriftMostKelvins) : 0.0),
+            Lost(use => shorts.Count(day => use.IsIn(day.Date)) * Slower(use, DriftMostKelvins))));
+        if (ShopKwPerKelvin > 0.0)
+            remedies.Add(new(kw => Words($"turn shop and house down by {kw / ShopKwPerKelvin:0.0} °C"), Kilowatts((_, _, _) => 0.0), Lost(_ => 0.0), figures.ShopGivesWayKelvins * ShopKwPerKelvin, figures.ShopMoneyPerKwh));
+        if (ElectricKw > 0.0)
+            remedies.Add(new(kw => Words($"electric heat, {kw:0.0} kW"), Kilowatts((_, _, _) => 0.0), Lost(_ => 0.0), ElectricKw, (decimal)figures.ElectricityMoneyPerKwh));
+        if (HeatTogether.Cheapest([.. shorts.Select(day => day.ShortKw)], remedies, lost => Priced(lost, [])) is not { } best)
+            return null;
+        var way = string.Join("; ", best.Parts.Select(part => part.Remedy.Way(part.PeakKw)));
+        var late = new List<string>();
+        Priced(best.DaysLost, late);
+        return new($"Together: {way}", best.DaysLost.Sum(), best.Money, true, "None of these is enough alone; of two or three that are together, these cost least", late);
+    }
+
+    private double ElectricKw => figures.ElectricHeatersKw;
+
+    private double[][] Kilowatts(Func<string, double, DateOnly, double> saved) => [.. shorts.Select(day => day.KilnsHoldKw.Select(one => saved(one.Kiln, one.Kw, day.Date)).ToArray())];
+
+    private double[] Lost(Func<HeatUse, double> days) => [.. uses.Select(days)];
+
+    private decimal Priced(IReadOnlyList<double> lost, List<string> late) => uses.Zip(lost).Where(one => one.Second > 0.0).Sum(one => Money(one.First) * (decimal)one.Second + Lateness(one.First, one.Second, late));
+
+    // Kilns that may stand without heat on all short days: empty by the plan, or with one charge in them throughout.
+    private IEnumerable<(Kiln Kiln, HeatUse? Use, double Kw)> MayRest() => shorts[0].KilnsHoldKw.Select(kiln => (Kiln: state.Kilns[kiln.Kiln], Use: uses.FirstOrDefault(use => use.Kiln.Name == kiln.Kiln && use.IsIn(worst.Date)), Kw: Draws(kiln.Kiln, worst)))
+            .Where(one => one.Kw > 0.0 && one.Kiln.Down is null && (one.Use is null ? !uses.Any(use => use.Kiln == one.Kiln && use.In <= shorts[^1].Date && use.Dry >= shorts[0].Date) : one.Use.In < shorts[0].Date && one.Use.Dry >= shorts[^1].Date));
 
     // A little that is still missing is taken from the shop, as far as it gives way.
     private HeatChoice WithShop(string way, double days, decimal money, (double WorstKw, double Kwh) rest, string basis, List<string> late)
@@ -106,8 +147,16 @@ internal sealed class HeatReckoning(YardState state, PlanFigures figures, IReadO
 
     private static double Draws(string kiln, HeatDay day) => day.KilnsHoldKw.Where(one => one.Kiln == kiln).Sum(one => one.Kw);
 
-    private double PerKelvin(HeatDay day) => day.KilnsHoldKw.Where(one => one.Kw > 0.0).Select(one => YardHeat.Holding(state.Kilns[one.Kiln])!)
-        .Sum(holding => holding.KilowattsAt(Temperature.FromCelsius(0.0)) - holding.KilowattsAt(Temperature.FromCelsius(1.0)));
+    private double PerKelvin(HeatDay day) => day.KilnsHoldKw.Where(one => one.Kw > 0.0).Sum(one => KilnPerKelvin(one.Kiln));
+
+    private double KilnPerKelvin(string kiln) => YardHeat.Holding(state.Kilns[kiln])!.KilowattsAt(Temperature.FromCelsius(0.0)) - YardHeat.Holding(state.Kilns[kiln])!.KilowattsAt(Temperature.FromCelsius(1.0));
+
+    // Share of a day lost by drying so much cooler.
+    private double Slower(HeatUse use, double kelvins)
+    {
+        var dryBulb = (use.Runs ? state.Charges.GetValueOrDefault(use.Name)?.Settings.LastOrDefault()?.DryBulb : null) ?? YardHeat.Holding(use.Kiln)!.Inside;
+        return 1.0 - BoardPhysics.DiffusionFactor(dryBulb.Celsius - kelvins) / BoardPhysics.DiffusionFactor(dryBulb.Celsius);
+    }
 
     private decimal Money(HeatUse use) => use.Kiln.Installed.FixedPerDayMoney + (decimal)((state.Setting("kiln_day_margin") ?? 0.0) * use.Bf / 1000.0);
 

@@ -26,7 +26,7 @@ internal sealed record HeatUse(Kiln Kiln, string Name, IReadOnlyList<string> Ord
     public static IReadOnlyList<HeatUse> ByBook(YardState state) =>
     [
         .. state.Charges.Values.Where(charge => charge.IsRunning && YardHeat.Holding(state.Kilns[charge.Kiln]) is not null)
-            .Select(charge => new HeatUse(state.Kilns[charge.Kiln], charge.Tag, OrdersOf(state, charge.Stacks), charge.FootageIn.Count, charge.LoadedAt.Day(), ChargeEnd.OutOn(state, charge) ?? DateOnly.MaxValue, true)),
+            .Select(charge => new HeatUse(state.Kilns[charge.Kiln], charge.Tag, OrdersOf(state, charge.Stacks), charge.FootageIn.Count, charge.LoadedAt.Day(), ChargeEnd.OutDay(state, charge) ?? DateOnly.MaxValue, true)),
         .. state.PlannedCharges.Values.Where(planned => !state.Charges.ContainsKey(planned.Tag) && YardHeat.Holding(state.Kilns[planned.Kiln]) is not null)
             .Select(planned => new HeatUse(state.Kilns[planned.Kiln], planned.Tag, OrdersOf(state, planned.Stacks), planned.Stacks.Sum(tag => state.Stacks.GetValueOrDefault(tag)?.Footage.Count ?? 0.0), planned.InOn, planned.OutOn, false)),
     ];

@@ -158,7 +158,7 @@ internal static class ChargeFigures
         };
     }
 
-    private static string OutWords(ChargeEnd end, DateOnly today) => $"Equalizing and conditioning take {Number(end.Finish.Hours, "0")} h on top: out from about {DayWords.Of(end.Out.Day(), today)}";
+    private static string OutWords(ChargeEnd end, DateOnly today) => $"Equalizing and conditioning take {Number(end.Finish.Hours, "0")} h on top: out from about {DayWords.Of(end.OutOn, today)}";
 
     private static IEnumerable<Traced> Vacuum(YardState state, Charge charge, ChargeVacuum? vacuum)
     {

@@ -40,7 +40,7 @@ public enum PullStep
 public sealed record ChargeVerdict(PullStep Step, string Says, string Do, IReadOnlyList<Sample> Wet, int? Boards, string? Random)
 {
     private const double SampleErrorPercent = 0.7;
-    private const double StaleHours = 30.0;
+    private const double LateHours = 6.0; // a weighing may come later in its day than the last one
     private const double ConditionsFromPercent = 2.0;
     private const double MeanWithinPercent = 0.5;
 
@@ -62,7 +62,7 @@ public sealed record ChargeVerdict(PullStep Step, string Says, string Do, IReadO
 
     private static (PullStep, string, string) Answer(YardState state, Charge charge, ChargeRun run, Sample driest, Sample wettest, DateTime now)
     {
-        if ((now - run.WeighedAt).TotalHours > StaleHours)
+        if ((now - run.WeighedAt).TotalHours > (24.0 * WeighingRhythm.UsualDays(charge)) + LateHours)
             return (PullStep.Weigh, $"Not known: the samples were weighed {(now - run.WeighedAt).TotalDays.ToString("0.#", CultureInfo.InvariantCulture)} days ago.", "Weigh them, then ask again.");
         if (ChargeFinish.Of(state, charge) is not { } finish)
             return (PullStep.DryOn, $"No rule is printed for {Text(charge.Target)}: equalizing and conditioning are yours to judge.", "Weigh on; test for stress before you pull.");

@@ -26,7 +26,7 @@ internal static class FindRows
         $"/tally/{pack.Tag}", "pack");
 
     public static Found Of(YardState state, Charge charge) => new(charge.Tag, $"charge in {charge.Kiln}: {string.Join(", ", charge.Stacks)}",
-        charge.IsRunning ? $"running since {charge.LoadedAt:d MMM}{(ChargeEnd.OutOn(state, charge) is { } day ? $", out from about {day:d MMM}" : "")}" : $"out since {charge.UnloadedAt:d MMM yyyy}",
+        charge.IsRunning ? $"running since {charge.LoadedAt:d MMM}{(ChargeEnd.OutDay(state, charge) is { } day ? $", out from about {day:d MMM}" : "")}" : $"out since {charge.UnloadedAt:d MMM yyyy}",
         new("Went in", $"{charge.FootageIn.Count:#,0}", "bf", $"{charge.Target.Percent:0.#} % wanted") { Source = $"loaded {charge.LoadedAt:d MMM yyyy}", Inputs = [.. charge.Stacks.Select(tag => (tag, state.Stacks.GetValueOrDefault(tag)?.Species.CommonName ?? "-"))] },
         $"/charges/{charge.Tag}", "charge");
 
@@ -46,7 +46,7 @@ internal static class FindRows
     }
 
     private static string Out(YardState state, Stack stack) =>
-        stack.Charge is { } tag && state.Charges.GetValueOrDefault(tag) is { IsRunning: true } charge && ChargeEnd.OutOn(state, charge) is { } day ? $", out from about {day:d MMM}"
+        stack.Charge is { } tag && state.Charges.GetValueOrDefault(tag) is { IsRunning: true } charge && ChargeEnd.OutDay(state, charge) is { } day ? $", out from about {day:d MMM}"
         : state.PlannedCharges.Values.LastOrDefault(planned => planned.Stacks.Contains(stack.Tag) && !state.Charges.ContainsKey(planned.Tag)) is { } planned ? $", planned for {planned.Kiln} from {planned.InOn:d MMM} to {planned.OutOn:d MMM}"
         : "";
 }

@@ -42,6 +42,9 @@ internal sealed record PlanFigures
 
     public required double MoistureGapMostPercent { get; init; }
 
+    /// <summary>Electric heaters that can help a kiln through a cold day, kW; 0 where the house has none.</summary>
+    public required double ElectricHeatersKw { get; init; }
+
     public required double ElectricityMoneyPerKwh { get; init; }
 
     public required double InterestPercentPerYear { get; init; }
@@ -64,6 +67,7 @@ internal sealed record PlanFigures
         OtherKilowattsPerCubicMetre = state.Setting("rf_kiln_power") ?? 5.0,
         ThicknessRatioMost = state.Setting("share_charge_thickness_ratio") ?? 1.5,
         MoistureGapMostPercent = state.Setting("share_charge_moisture_gap") ?? 12.0,
+        ElectricHeatersKw = state.Setting("electric_heaters") ?? 0.0,
         ElectricityMoneyPerKwh = state.Setting("electricity") ?? 0.16,
         InterestPercentPerYear = state.Setting("interest") ?? 8.0,
         PlanerDays = Enum.GetValues<DayOfWeek>().Where(day => Planes(state, day)).ToHashSet(),

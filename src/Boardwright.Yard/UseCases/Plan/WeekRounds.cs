@@ -12,7 +12,7 @@ namespace Boardwright.Yard.UseCases;
 public sealed record RoundOfWeek(DateOnly Day, TimeOnly? At, string What, string Which);
 
 /// <summary>What comes round in a week whatever the plan is: rounds of the kilns and their fires, samples to weigh, stacks to read, days off, people away, equipment back.</summary>
-/// <remarks>Days past are left out. Kilns are watched while the season's plan has a charge in them; where there is no plan, running charges to the day they are expected out. Fires by each boiler's own hours; samples as they have been weighed so far; stacks by the house's days between readings.</remarks>
+/// <remarks>Days past are left out. Kilns are watched while the season's plan has a charge in them; where there is no plan, running charges to the day they are likely out. Fires by each boiler's own hours; samples as they have been weighed so far; stacks by the house's days between readings.</remarks>
 public static class WeekRounds
 {
     private const int Days = 7;
@@ -45,7 +45,7 @@ public static class WeekRounds
         }
 
         var watched = season is null
-            ? state.Charges.Values.Where(charge => charge.IsRunning && (charge.ExpectedOutOn is not { } end || day <= end)).Select(charge => (charge.Kiln, Running: (Charge?)charge)).ToList()
+            ? state.Charges.Values.Where(charge => charge.IsRunning && (ChargeEnd.OutDay(state, charge) is not { } end || day <= end)).Select(charge => (charge.Kiln, Running: (Charge?)charge)).ToList()
             : season.Kilns.SelectMany(row => row.Charges).Where(charge => charge.In.Day() <= day && day <= charge.Out.Day()).Select(charge => (charge.Kiln, Running: charge.Tag is { } tag ? state.Charges[tag] : null)).ToList();
         foreach (var charge in watched.Select(one => one.Running).OfType<Charge>().Where(charge => WeighingRhythm.IsDueOn(charge, day) is true))
         {

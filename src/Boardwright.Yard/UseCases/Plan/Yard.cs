@@ -96,7 +96,7 @@ public sealed record PlanYard(
     }
 
     // Loading needs two people who may, one of whom leads; a book without people is taken to have them on working days.
-    private static (TimeOnly From, TimeOnly To)? LoadingHours(YardState state, DateOnly day)
+    internal static (TimeOnly From, TimeOnly To)? LoadingHours(YardState state, DateOnly day)
     {
         if (state.Calendar.HoursOn(day) <= 0.0)
         {

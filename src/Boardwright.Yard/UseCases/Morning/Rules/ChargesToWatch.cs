@@ -37,7 +37,7 @@ internal static class ChargesToWatch
     {
         var last = charge.Gauges.Count > 0 ? charge.Gauges[^1].At : (DateTime?)null;
         return new(charge.Kiln, $"Read the gauges of {charge.Tag} and write them down.", $"{string.Join(", ", charge.Stacks)}: no samples can be weighed inside. {(last is { } at ? $"Last read {at:ddd d MMM HH:mm}." : "Not read yet.")}",
-            new("In the kiln", $"{charge.FootageIn.Count:#,0}", "bf", $"{charge.Target.Percent:0} % wanted{(ChargeEnd.OutOn(state, charge) is { } day ? $", out from about {day:d MMM}" : "")}")
+            new("In the kiln", $"{charge.FootageIn.Count:#,0}", "bf", $"{charge.Target.Percent:0} % wanted{(ChargeEnd.OutDay(state, charge) is { } day ? $", out from about {day:d MMM}" : "")}")
             {
                 Source = $"loaded {charge.LoadedAt:d MMM yyyy}",
                 Inputs = [("stacks", string.Join(", ", charge.Stacks)), ("target", $"{charge.Target.Percent:0.#} %")],

@@ -10,7 +10,7 @@ internal static class DaysOff
     public static IEnumerable<DayTask> Of(YardState state) =>
         state.Calendar.Closed.Values.Where(closed => closed.Day.DayNumber - state.Today.DayNumber is > 0 and <= LookDays).Select(closed =>
         {
-            var ends = state.Charges.Values.Where(charge => charge.IsRunning && charge.ExpectedOutOn == closed.Day).Select(charge => charge.Tag).ToList();
+            var ends = state.Charges.Values.Where(charge => charge.IsRunning && ChargeEnd.ReadyOn(state, charge) == closed.Day).Select(charge => charge.Tag).ToList();
             var due = state.Orders.Values.Where(order => order.IsOpen && order.DueOn == closed.Day).Select(order => order.Tag).ToList();
             return new DayTask($"{closed.Day:d MMM}", $"Plan round {closed.Day:dddd d MMM}: {closed.Why}.",
                 $"{(ends.Count > 0 ? $"{string.Join(", ", ends)} would come out that day and has to wait. " : "")}{(due.Count > 0 ? $"{string.Join(", ", due)} is due that day. " : "")}Kilns and boilers run on.",

@@ -2,12 +2,12 @@ using Boardwright.Yard.Book;
 
 namespace Boardwright.Yard.UseCases;
 
-/// <summary>Days on which shop and kilns want more heat than the boilers give, should what is down come back on its day: by the season's plan; without one, with all kilns held hot.</summary>
+/// <summary>Days on which shop and kilns want more heat than the boilers give, should what is down come back on its late day where there is no plan, as /boiler counts it; by the season's plan; without one, with all kilns held hot.</summary>
 internal static class HeatShort
 {
     public static IEnumerable<DayTask> Of(YardState state, SeasonNow season) => state.Boilers.Count == 0 ? []
         : season.Sheet is { } sheet ? ByPlan(state, sheet)
-        : BoilerSheet.Days(state, SheetSettings.HeatDays).Where(day => day.ShortKw > 0.0).Take(1).Select(day => Decide(state, day.Date, day.Date, day.OutsideC, "", Figure(day)));
+        : BoilerSheet.Days(HeatChoices.AtWorst(state), SheetSettings.HeatDays).Where(day => day.ShortKw > 0.0).Take(1).Select(day => Decide(state, day.Date, day.Date, day.OutsideC, "", Figure(day)));
 
     /// <summary>The shortage of a day with all kilns held hot.</summary>
     internal static Traced Figure(HeatDay day) => new("Heat short", $"{day.ShortKw:0.0}", "kW", $"short on {day.Date:d MMM}")

@@ -107,7 +107,7 @@ internal static class PromisesAtRisk
     /// <summary>The day the last of a line's wood is out of a kiln by charges that run and the owner's loads; null where none has it.</summary>
     internal static DateOnly? OutOn(YardState state, OrderLine line)
     {
-        var days = line.Stacks.Select(tag => state.Charges.Values.LastOrDefault(charge => charge.IsRunning && charge.Stacks.Contains(tag))?.ExpectedOutOn
+        var days = line.Stacks.Select(tag => (state.Charges.Values.LastOrDefault(charge => charge.IsRunning && charge.Stacks.Contains(tag)) is { } running ? ChargeEnd.OutDay(state, running) : null)
             ?? state.PlannedCharges.Values.LastOrDefault(planned => planned.Stacks.Contains(tag) && !state.Charges.ContainsKey(planned.Tag))?.OutOn).OfType<DateOnly>().ToList();
         return days.Count == 0 ? null : days.Max();
     }

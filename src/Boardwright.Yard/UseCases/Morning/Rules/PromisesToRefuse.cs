@@ -50,7 +50,7 @@ internal static class PromisesToRefuse
     private static DateOnly FreeOn(YardState state, SeasonNow season) => season.Sheet is { } sheet
         ? sheet.Kilns.Where(row => state.Kilns[row.Kiln].Installed.HeatAtWaterC is not null).Select(row => row.Charges.Select(charge => charge.Out.Day()).Append(state.Today).Max()).DefaultIfEmpty(state.Today).Min()
         : state.Kilns.Values.Where(kiln => kiln.Installed.HeatAtWaterC is not null).Select(kiln =>
-        state.Charges.Values.Where(charge => charge.IsRunning && charge.Kiln == kiln.Name).Select(charge => charge.ExpectedOutOn ?? state.Today)
+        state.Charges.Values.Where(charge => charge.IsRunning && charge.Kiln == kiln.Name).Select(charge => ChargeEnd.OutDay(state, charge) ?? state.Today)
             .Concat(state.PlannedCharges.Values.Where(planned => planned.Kiln == kiln.Name && !state.Charges.ContainsKey(planned.Tag)).Select(planned => planned.OutOn))
             .Append(state.Today).Max()).DefaultIfEmpty(state.Today).Min();
 
