@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace Boardwright.Yard.UseCases;
 
 /// <summary>One thing done about short heat.</summary>
@@ -16,7 +14,6 @@ public sealed record HeatRemedy(Func<double, string> Way, IReadOnlyList<IReadOnl
 /// <param name="Money">What they cost together.</param>
 public sealed record HeatTogether(IReadOnlyList<(HeatRemedy Remedy, double PeakKw)> Parts, IReadOnlyList<double> DaysLost, decimal Money)
 {
-    private const int PartsMost = 3;
     private const double HoursADay = 24.0;
     private const double NothingKw = 1e-9;
 
@@ -25,8 +22,21 @@ public sealed record HeatTogether(IReadOnlyList<(HeatRemedy Remedy, double PeakK
     /// <param name="remedies">What can be done.</param>
     /// <param name="priced">What lost days of the charges cost.</param>
     public static HeatTogether? Cheapest(IReadOnlyList<double> shortKw, IReadOnlyList<HeatRemedy> remedies, Func<IReadOnlyList<double>, decimal> priced) =>
-        Enumerable.Range(0, 1 << remedies.Count).Where(bits => BitOperations.PopCount((uint)bits) is >= 2 and <= PartsMost)
-            .Select(bits => Of(shortKw, [.. remedies.Where((_, i) => (bits >> i & 1) == 1)], priced)).OfType<HeatTogether>().OrderBy(one => one.Money).ThenBy(one => one.Parts.Count).FirstOrDefault();
+        Some(remedies).Select(chosen => Of(shortKw, chosen, priced)).OfType<HeatTogether>().OrderBy(one => one.Money).ThenBy(one => one.Parts.Count).FirstOrDefault();
+
+    // Every two and every three.
+    private static IEnumerable<IReadOnlyList<HeatRemedy>> Some(IReadOnlyList<HeatRemedy> all)
+    {
+        for (var a = 0; a < all.Count; a++)
+        {
+            for (var b = a + 1; b < all.Count; b++)
+            {
+                yield return [all[a], all[b]];
+                for (var c = b + 1; c < all.Count; c++)
+                    yield return [all[a], all[b], all[c]];
+            }
+        }
+    }
 
     // Two remedies at one kiln save no more than the larger, and cost its charge no more days; what gives by the kilowatt-hour fills the rest, the cheapest first.
     private static HeatTogether? Of(IReadOnlyList<double> shortKw, IReadOnlyList<HeatRemedy> chosen, Func<IReadOnlyList<double>, decimal> priced)

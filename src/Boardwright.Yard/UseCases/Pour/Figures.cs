@@ -20,7 +20,7 @@ internal static class PourFigures
         yield return new("Weigh part A", $"{mix.PartA.Kilograms:0.00}", "kg", $"{mix.VolumeA.Litres:0.00} L; by mass, never by volume") { Method = "resin-mix", Source = $"ratio of the label, 100 to {resin.HardenerPerResin * 100.0:0.#} by mass", Inputs = Weighed(pour, resin, mix) };
         yield return new("Weigh part B", $"{mix.PartB.Kilograms:0.00}", "kg", $"{mix.VolumeB.Litres:0.00} L; {mix.Total.Kilograms:0.00} kg both, {pour.Plan.WasteShare:P0} waste in it") { Method = "resin-mix", Source = $"ratio of the label, 100 to {resin.HardenerPerResin * 100.0:0.#} by mass", Inputs = Weighed(pour, resin, mix) };
         if (PourSoft.CheckOf(resin, pour) is { } check)
-            yield return new("Ratio as weighed", $"{check.OffShare * 100.0:+0.0;-0.0;0.0}", "% B", check.Verdict switch { MixVerdict.Good => "right, within 2 %", MixVerdict.Borderline => "borderline, 2 to 5 % off", _ => "wrong, over 5 % off: it will not cure" })
+            yield return new("Ratio as weighed", $"{check.OffShare * 100.0:+0.0;−0.0;0.0}", "% B", check.Verdict switch { MixVerdict.Good => "right, within 2 %", MixVerdict.Borderline => "borderline, 2 to 5 % off", _ => "wrong, over 5 % off: it will not cure" })
             {
                 Method = "resin-mix",
                 Source = "the weighings in the book",
