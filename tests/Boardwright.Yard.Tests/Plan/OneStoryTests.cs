@@ -147,6 +147,7 @@ public sealed class OneStoryTests
         PlanTakeOver.Write(book, Season, "Oda", PostedKey.None);
 
         var taken = PlanTakenOver.Last(book.State)!;
+        Assert.Contains(taken.Entries.Max(entry => entry.HappenedAt).ToString("d MMM HH:mm", System.Globalization.CultureInfo.InvariantCulture), taken.Words, StringComparison.Ordinal); // a load struck through keeps the hour it was planned at
         Assert.StartsWith("Done: Oda", taken.Words, StringComparison.Ordinal);
         Assert.Equal(replaced.Order(), taken.Struck.Select(load => load.Charge).Order());
         Assert.Equal(PlanTakeOver.Loads(Season).Count, taken.Written.Count);

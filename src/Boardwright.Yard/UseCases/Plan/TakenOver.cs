@@ -11,7 +11,7 @@ namespace Boardwright.Yard.UseCases;
 public sealed record PlanTakenOver(IReadOnlyList<Entry> Entries, IReadOnlyList<ChargePlanned> Struck, IReadOnlyList<ChargePlanned> Written)
 {
     /// <summary>Who, when and how much, in a sentence.</summary>
-    public string Words => $"Done: {Entries[0].By} took the worked plan over, {Entries[0].HappenedAt:d MMM HH:mm}. {Count(Written.Count)} written, {Count(Struck.Count)} struck through.";
+    public string Words => $"Done: {Entries[0].By} took the worked plan over, {Entries[^1].HappenedAt:d MMM HH:mm}. {Count(Written.Count)} written, {Count(Struck.Count)} struck through.";
 
     /// <summary>The last time; null where it never was, where it was taken back or planned over since, and where one of its loads is in a kiln.</summary>
     public static PlanTakenOver? Last(YardState state)
