@@ -37,11 +37,11 @@ public sealed class PlanShelfFile(string path) : IPlanShelf
         }
     }
 
-    private static KeptPlan Plan(Line line) => new(line.Entries, line.Today, line.Days, new(line.Charges, [.. line.Servings.Select(one => new Serving(one.Order, one.Stack, BoardFeet.From(one.Bf)))]));
+    private static KeptPlan Plan(Line line) => new(line.Number, line.Entries, line.Today, line.Days, new(line.Charges, [.. line.Servings.Select(one => new Serving(one.Order, one.Stack, BoardFeet.From(one.Bf)))]));
 
-    private sealed record Line(int Entries, DateOnly Today, int Days, IReadOnlyList<Charge> Charges, IReadOnlyList<Part> Servings)
+    private sealed record Line(int Entries, DateOnly Today, int Days, IReadOnlyList<Charge> Charges, IReadOnlyList<Part> Servings, int Number = 1)
     {
-        public static Line Of(KeptPlan kept) => new(kept.Entries, kept.Today, kept.Days, kept.Plan.Charges, [.. kept.Plan.Servings.Select(one => new Part(one.Order, one.Stack, one.Quantity.Count))]);
+        public static Line Of(KeptPlan kept) => new(kept.Entries, kept.Today, kept.Days, kept.Plan.Charges, [.. kept.Plan.Servings.Select(one => new Part(one.Order, one.Stack, one.Quantity.Count))], kept.Number);
     }
 
     private sealed record Part(string Order, string Stack, double Bf);

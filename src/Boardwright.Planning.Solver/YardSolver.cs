@@ -39,6 +39,26 @@ public static class YardSolver
         return refusals.Count > 0 ? new Outcome<PlanAnswer>.Refused(refusals) : Solved(new PlanTables(input), limits, better, cancel);
     }
 
+    /// <summary>An earlier plan's loads that can still be done, under today's facts, each as early as may be: no search is made, and the bounds are those of each order alone in the yard.</summary>
+    /// <param name="input">The yard.</param>
+    /// <param name="earlier">The plan.</param>
+    /// <returns>Refused for unsound input; otherwise done.</returns>
+    public static Outcome<PlanAnswer> Carried(PlanInput input, Plan earlier)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        ArgumentNullException.ThrowIfNull(earlier);
+        var refusals = PlanInputCheck.Refusals(input);
+        if (refusals.Count > 0)
+        {
+            return new Outcome<PlanAnswer>.Refused(refusals);
+        }
+
+        var tables = new PlanTables(input);
+        var (plan, score) = Again(tables, earlier);
+        var bounds = FirstBounds(tables);
+        return new PlanAnswer(plan, PlanOutlook.Of(tables, plan), [.. LevelNames.Select((_, level) => Level(score, level, bounds[level]))]);
+    }
+
     private static PlanAnswer Solved(PlanTables tables, SolverLimits limits, Action<PlanProgress>? better, CancellationToken cancel)
     {
         var watch = Stopwatch.StartNew();
@@ -50,7 +70,7 @@ public static class YardSolver
             (best, score) = earlier;
         }
 
-        var bounds = new long[] { Alone(tables, false), Alone(tables, true), -tables.Stacks.Sum(stack => stack.GainCents) };
+        var bounds = FirstBounds(tables);
         better?.Invoke(new(best, score, Level(score, 0, bounds[0])));
         if (score.LateCents > bounds[0] || score.RiskCents > bounds[1] || tables.Orders.Length == 0)
         {
@@ -150,6 +170,8 @@ public static class YardSolver
     private static LinearExpr Objective(YardModel model, int level) => level switch { 0 => model.Late, 1 => model.Risk, _ => model.Cost };
 
     private static PlanLevel Level(PlanScore score, int level, long bound) => new(LevelNames[level], LevelRun.ValueOf(score, level), Math.Min(bound, LevelRun.ValueOf(score, level)));
+
+    private static long[] FirstBounds(PlanTables tables) => [Alone(tables, false), Alone(tables, true), -tables.Stacks.Sum(stack => stack.GainCents)];
 
     private static long Alone(PlanTables tables, bool most) => tables.Orders.Sum(order => AloneInYard.DaysLate(tables, order, most) * order.CentsPerDay);
 }

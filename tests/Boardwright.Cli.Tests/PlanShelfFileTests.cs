@@ -16,16 +16,24 @@ public sealed class PlanShelfFileTests : IDisposable
     {
         KeptPlan[] kept =
         [
-            new(12, new(2026, 11, 1), 42, new([new("K1", ["S-01", "S-07"], null, 33, 1, 300), new("K2", ["S-09"], "D-41", 0, 0, 80)], [new("O-301", "S-07", BoardFeet.From(123.4))])),
-            new(15, new(2026, 11, 2), 49, new([], [])),
+            new(3, 12, new(2026, 11, 1), 42, new([new("K1", ["S-01", "S-07"], null, 33, 1, 300), new("K2", ["S-09"], "D-41", 0, 0, 80)], [new("O-301", "S-07", BoardFeet.From(123.4))])),
+            new(4, 15, new(2026, 11, 2), 49, new([], [])),
         ];
         new PlanShelfFile(Place).Write(kept);
 
         var read = new PlanShelfFile(Place).Read();
 
-        Assert.Equal(kept.Select(one => (one.Entries, one.Today, one.Days)), read.Select(one => (one.Entries, one.Today, one.Days)));
+        Assert.Equal(kept.Select(one => (one.Number, one.Entries, one.Today, one.Days)), read.Select(one => (one.Number, one.Entries, one.Today, one.Days)));
         Assert.Equal(kept[0].Plan.Servings, read[0].Plan.Servings);
         Assert.Equal(kept[0].Plan.Charges.Select(Words), read[0].Plan.Charges.Select(Words));
+    }
+
+    [Fact]
+    public void Plan_written_before_plans_were_counted_is_the_first()
+    {
+        File.WriteAllText(Place, "[{\"entries\":12,\"today\":\"2026-11-01\",\"days\":42,\"charges\":[],\"servings\":[]}]");
+
+        Assert.Equal(1, Assert.Single(new PlanShelfFile(Place).Read()).Number);
     }
 
     [Theory]
@@ -46,7 +54,7 @@ public sealed class PlanShelfFileTests : IDisposable
     {
         var shelf = new PlanShelfFile(Path.Combine(folder, "gone", "plans.json"));
 
-        shelf.Write([new(1, new(2026, 11, 2), 42, new([], []))]);
+        shelf.Write([new(1, 1, new(2026, 11, 2), 42, new([], []))]);
 
         Assert.Empty(shelf.Read());
     }

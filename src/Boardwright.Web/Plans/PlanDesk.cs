@@ -6,12 +6,19 @@ using Boardwright.Yard.UseCases;
 namespace Boardwright.Web.Plans;
 
 /// <summary>What can be shown of a plan now.</summary>
-/// <param name="Best">The best plan so far, checked; null while forecasts are still being made.</param>
+/// <param name="Plan">The plan that every page goes by: worked to its end, or the one before it under today's facts while a newer one is worked; null while there is none.</param>
 /// <param name="Ended">The end of the search, or why there is no plan; null while it runs.</param>
 /// <param name="Ran">How long it has run.</param>
-public sealed record PlanView(PlanMade? Best, Outcome<PlanMade>? Ended, TimeSpan Ran)
+/// <param name="Trying">The best plan of a search that still runs, checked; null while forecasts are being made and once it has ended. It is no plan to go by: the next moment has another.</param>
+public sealed record PlanView(PlanMade? Plan, Outcome<PlanMade>? Ended, TimeSpan Ran, PlanMade? Trying = null)
 {
+    /// <summary>The same plan as pages tell it; null for a what-if, and while there is no plan.</summary>
+    public SeasonNow? Season { get; init; }
+
     public bool IsRunning => Ended is null;
+
+    /// <summary>What the best plan of a running search counts for lateness, and what no plan can go below; null where there is none.</summary>
+    public string? Lateness => Trying?.Answer.Levels[0] is { } level ? $"lateness counts {level.Cents / 100.0:#,0} money, and no plan can have less than {level.BoundCents / 100.0:#,0}" : null;
 }
 
 /// <summary>Makes the kiln plan beside the requests: begun when a page first asks, kept until the book changes, shown while it runs.</summary>
@@ -23,6 +30,7 @@ public sealed record PlanView(PlanMade? Best, Outcome<PlanMade>? Ended, TimeSpan
 public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare = 1.0, IPlanShelf? shelf = null) : IDisposable
 {
     private const int KeptMost = 12;
+    private const double FirstShare = 0.1; // of the work: somebody who opens the yard for the first time waits for it
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(300);
 
     private readonly IPlanShelf shelf = shelf ?? new MemoryPlanShelf();
@@ -35,22 +43,21 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare
     {
         var work = Begun(without ?? []);
         _ = work.Task.Wait(Patience);
-        return work.Task.IsCompletedSuccessfully ? new(Done(work.Task.Result) ?? work.Best, work.Task.Result, default)
+        return work.Task.IsCompletedSuccessfully ? new(Done(work.Task.Result), work.Task.Result, default) { Season = work.Season }
             : work.Task.IsFaulted ? throw new InvalidOperationException("The plan could not be made.", work.Task.Exception)
-            : new(work.Best, null, clock.GetElapsedTime(work.Since));
+            : new(work.Season?.Made, null, clock.GetElapsedTime(work.Since), work.Best) { Season = work.Season };
     }
 
-    /// <summary>What every other page says of the season, without waiting: the plan once it is worked to its end.</summary>
+    /// <summary>What every page says of the season, without waiting: the plan worked to its end, or the one before it under today's facts while a newer one is worked.</summary>
     public SeasonNow Season()
     {
         var work = Begun([]);
-        return !work.Task.IsCompleted ? SeasonNow.StillWorked
-            : work.Season ?? SeasonNow.Without(!work.Task.IsCompletedSuccessfully ? "it could not be worked out." : work.Task.Result switch
+        return work.Season ?? (!work.Task.IsCompleted ? SeasonNow.StillWorked : SeasonNow.Without(!work.Task.IsCompletedSuccessfully ? "it could not be worked out." : work.Task.Result switch
             {
                 Outcome<PlanMade>.Refused(var reasons) => string.Join("; ", reasons.Select(reason => $"{reason.What}: {reason.Given}")) + ".",
                 Outcome<PlanMade>.NoAnswer(var why) => why,
                 _ => "it is not there.",
-            });
+            }));
     }
 
     /// <summary>Ends the search for the yard as it stands: the best plan so far is the plan. Nothing happens where none was found yet, or it has ended.</summary>
@@ -112,21 +119,35 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare
         await oneAtATime.WaitAsync(work.Token).ConfigureAwait(false);
         try
         {
-            var kept = shelf.Read();
-            var start = KeptPlan.Newest(kept, state)?.Plan;
-            var made = PlanMade.Of(state, new PlanRequest(Without: without, WorkShare: workShare, Start: start), better => work.Best = better, work.Token, work.IsEnough);
-            if (without.Count == 0 && !work.Token.IsCancellationRequested && Done(made) is { } plan)
-            {
-                work.Season = SeasonNow.Of(state, plan) with { Changes = KeptPlan.Before(kept, state) is { } before ? PlanChanges.Of(state, plan, before) : null };
-                shelf.Write(KeptPlan.After(kept, state, KeptPlan.Of(state, plan)));
-            }
-
-            return made;
+            return PlanMade.Ask(state, new(Without: without)).Then(asked => without.Count == 0 ? Worked(state, asked, work) : PlanMade.Of(state, asked, new(WorkShare: workShare, Start: KeptPlan.Newest(shelf.Read(), state)?.Plan), better => work.Best = better, work.Token, work.IsEnough));
         }
         finally
         {
             oneAtATime.Release();
         }
+    }
+
+    // Pages go by the plan before under today's facts until the search has ended: the best of a running search is another one each moment. A yard's very first plan is a short search.
+    private Outcome<PlanMade> Worked(YardState state, (PlanYard Yard, PlanInput Input) asked, Work work)
+    {
+        var kept = shelf.Read();
+        var before = KeptPlan.Newest(kept, state);
+        var number = before?.Number ?? 1;
+        var first = before is not null ? PlanMade.Carried(asked, before.Plan) : PlanMade.Of(state, asked, new(WorkShare: FirstShare * workShare), null, work.Token, work.IsEnough);
+        if (Done(first) is not { } start || work.Token.IsCancellationRequested)
+        {
+            return first;
+        }
+
+        work.Season = SeasonNow.Of(state, start) with { Number = number, Carried = true };
+        var made = PlanMade.Of(state, asked, new(WorkShare: workShare, Start: before?.Plan ?? start.Answer.Plan), better => work.Best = better, work.Token, work.IsEnough);
+        if (Done(made) is { } plan && !work.Token.IsCancellationRequested)
+        {
+            work.Season = SeasonNow.Of(state, plan) with { Number = number + 1, Changes = KeptPlan.Before(kept, state) is { } earlier ? PlanChanges.Of(state, plan, earlier) : null };
+            shelf.Write(KeptPlan.After(kept, state, KeptPlan.Of(number + 1, state, plan)));
+        }
+
+        return made;
     }
 
     private static PlanMade? Done(Outcome<PlanMade> ended) => ended is Outcome<PlanMade>.Done(var made) ? made : null;

@@ -28,7 +28,7 @@ public static class SeasonEndpoints
         routes.MapGet("/season/week-sheet.pdf", (string? week, string? paper, HttpResponse response) =>
             Day(week, book.State.Today) is not { } day ? Refused("week", week!, "a day such as 2026-11-02")
             : Sheet(paper) is not { } sheet ? Refused("paper", paper!, "a4 or letter")
-            : desk.Look().IsRunning ? Week(SeasonEvents.Known(book.State), day, [new(Monday(day), null, "Your own plan", "The season’s plan is still being worked: print again once it is ready.")], sheet)
+            : desk.Look() is { IsRunning: true, Plan: null } ? Week(SeasonEvents.Known(book.State), day, [new(Monday(day), null, "Your own plan", "The season’s plan is still being worked: print again once it is ready.")], sheet)
             : Events(book, desk, response, events => Week(events, day, [], sheet)));
 
         // A wall sheet of what is known is better than none; a calendar that is subscribed to keeps what it has instead.
@@ -55,10 +55,10 @@ public static class SeasonEndpoints
     {
         switch (desk.Look())
         {
-            case { IsRunning: true }:
+            case { IsRunning: true, Plan: null }:
                 response.Headers.RetryAfter = "30";
                 return Results.Text(AskAgain, "text/plain", System.Text.Encoding.UTF8, StatusCodes.Status503ServiceUnavailable);
-            case { Best: { } made }:
+            case { Plan: { } made }:
                 return show(SeasonEvents.Of(book.State, SeasonSheet.Of(book.State, made)));
             default:
                 return Results.Text(desk.Season().Why ?? AskAgain, "text/plain", System.Text.Encoding.UTF8, StatusCodes.Status422UnprocessableEntity); // asking again would not help

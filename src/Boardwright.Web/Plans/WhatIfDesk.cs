@@ -26,7 +26,7 @@ public sealed class WhatIfDesk(YardBook book, PlanDesk plans, double workShare =
     {
         var state = book.State;
         var plan = plans.Look();
-        if (plan is not { IsRunning: false, Best: { } made })
+        if (plan is not { IsRunning: false, Plan: { } made })
         {
             return new(plan, [], [], plan.IsRunning);
         }

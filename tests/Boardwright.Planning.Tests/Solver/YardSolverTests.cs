@@ -49,6 +49,26 @@ public sealed class YardSolverTests
         Assert.All(kept.Levels.Take(2), level => Assert.True(level.BoundCents <= best.Levels.Single(one => one.Name == level.Name).Cents));
     }
 
+    /// <summary>What every page goes by while a newer plan is worked: the earlier loads under the facts there are, sound, and bounded by what holds for any plan.</summary>
+    [Theory, MemberData(nameof(Seeds))]
+    public void Earlier_plan_is_carried_on_without_a_search(ulong seed)
+    {
+        var input = TinyYards.Make(seed);
+        var before = GreedyPlan.Build(new PlanTables(input));
+        var gone = input.Stacks[0].Id;
+        var less = input with { Stacks = [.. input.Stacks.Skip(1)], Orders = [.. input.Orders.Select(order => order with { Wood = [.. order.Wood.Where(wood => wood.Stack != gone)] })] };
+
+        var carried = Done(YardSolver.Carried(input, before));
+        var without = Done(YardSolver.Carried(less, before));
+        var best = Done(YardSolver.Solve(input, Repeatable, cancel: TestContext.Current.CancellationToken));
+
+        Assert.Empty(PlanCheck.Faults(input, carried.Plan, carried.Outlook));
+        Assert.Equal(carried.Plan.Charges.Count, Done(YardSolver.Carried(input, carried.Plan)).Plan.Charges.Count);
+        Assert.Empty(PlanCheck.Faults(less, without.Plan, without.Outlook));
+        Assert.DoesNotContain(without.Plan.Charges, charge => charge.Stacks.Contains(gone));
+        Assert.All(carried.Levels.Take(1), level => Assert.True(level.BoundCents <= best.Levels[0].Cents));
+    }
+
     /// <summary>Lifting a rule changes the best plan of some tiny yard: the equality above would notice a model without it.</summary>
     [Theory]
     [InlineData("heat")]

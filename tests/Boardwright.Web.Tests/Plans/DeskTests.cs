@@ -1,3 +1,4 @@
+using Boardwright.Planning;
 using Boardwright.Quantities;
 using Boardwright.Testing;
 using Boardwright.Web.Plans;
@@ -19,7 +20,8 @@ public sealed class DeskTests
 
         await desk.MadeAsync();
 
-        Assert.Same(desk.Look().Best, desk.Season().Made);
+        Assert.Same(desk.Look().Plan, desk.Season().Made);
+        Assert.Equal((2, false, "Plan 2"), (desk.Season().Number, desk.Season().Carried, desk.Season().Name));
         Assert.Null(desk.Season().Why);
         Assert.Same(desk.Season(), desk.Season());
     }
@@ -77,7 +79,7 @@ public sealed class DeskTests
     public async Task Search_ends_when_somebody_says_it_is_enough()
     {
         using var desk = new PlanDesk(SmallBook.Open(), TimeProvider.System, workShare: 10.0);
-        for (var looks = 0; desk.Look() is { Best: null, IsRunning: true } && looks < 400; looks++)
+        for (var looks = 0; desk.Look() is { Trying: null, IsRunning: true } && looks < 400; looks++)
         {
             // Each look waits a moment for the first plan.
         }
@@ -87,6 +89,57 @@ public sealed class DeskTests
 
         Assert.False(desk.Look().IsRunning);
         Assert.NotNull(desk.Season().Sheet);
+    }
+
+    /// <summary>Two pages opened seconds apart while a plan is worked tell the same one.</summary>
+    [Fact]
+    public async Task While_a_newer_plan_is_worked_every_page_goes_by_the_one_before()
+    {
+        var (book, shelf) = (SmallBook.Open(), new MemoryPlanShelf());
+        using (var first = new PlanDesk(book, TimeProvider.System, Little, shelf))
+        {
+            await first.MadeAsync();
+        }
+
+        book.Write("Pell", new MoistureRead("S-07", MoistureMethod.OvenSections, MeanPct: 55.0, SdPct: 1.0, Boards: 12));
+        using var desk = new PlanDesk(book, TimeProvider.System, workShare: 10.0, shelf);
+        var view = desk.Look();
+        for (var looks = 0; view is { Trying: null, IsRunning: true } && looks < 400; looks++)
+        {
+            view = desk.Look();
+        }
+
+        var carried = desk.Season();
+        Assert.True(view.IsRunning);
+        Assert.True(carried.Carried);
+        Assert.Equal("Plan 2 under today’s facts. Plan 3 is being worked out; until it is there every page goes by this one.", carried.Newer);
+        Assert.Same(carried.Made, view.Plan);
+        Assert.NotSame(view.Trying, view.Plan);
+        Assert.Same(carried, desk.Season());
+
+        desk.Enough();
+        await desk.MadeAsync().WaitAsync(TimeSpan.FromMinutes(1), TestContext.Current.CancellationToken);
+
+        Assert.Equal((3, false), (desk.Season().Number, desk.Season().Carried));
+        Assert.Null(desk.Season().Newer);
+        Assert.Equal([2, 3], shelf.Read().Select(kept => kept.Number));
+    }
+
+    [Fact]
+    public async Task What_if_shows_no_plan_before_it_is_worked_out()
+    {
+        using var desk = new PlanDesk(SmallBook.Open(), TimeProvider.System, workShare: 1.0);
+        IReadOnlyList<Interruption> without = [Assert.IsType<Outcome<Interruption>.Done>(Interruption.Read("without", "K1:2026-11-20..2026-11-25")).Value];
+        await desk.MadeAsync().WaitAsync(TimeSpan.FromMinutes(1), TestContext.Current.CancellationToken);
+        var view = desk.Look(without);
+        for (var looks = 0; view.IsRunning && looks < 400; looks++)
+        {
+            Assert.Null(view.Plan);
+            view = desk.Look(without);
+        }
+
+        Assert.NotNull(view.Plan);
+        Assert.Null(view.Season); // pages go on with the plan of the yard as it stands
     }
 
     [Fact]
@@ -111,7 +164,7 @@ public sealed class DeskTests
         var view = Ended(desk);
 
         Assert.Equal(["Your own plan"], view.Ways.Select(way => way.Words).Where(words => words.StartsWith("Your", StringComparison.Ordinal)));
-        Assert.Equal(PlanWhatIf.Tries(book.State, view.Plan.Best!, Little, TestContext.Current.CancellationToken).Select(one => one.Words), view.Tried.Select(one => one.Words));
+        Assert.Equal(PlanWhatIf.Tries(book.State, view.Plan.Plan!, Little, TestContext.Current.CancellationToken).Select(one => one.Words), view.Tried.Select(one => one.Words));
         Assert.Same(view.Ways, desk.Look().Ways);
 
         book.Write("Pell", new MoistureRead("S-07", MoistureMethod.OvenSections, MeanPct: 40.0, SdPct: 1.0, Boards: 12));

@@ -36,7 +36,7 @@ public sealed class KeptPlanTests
     [Fact]
     public void Plan_of_the_book_as_it_stands_is_not_compared_with_itself()
     {
-        Assert.Null(KeptPlan.Before([KeptPlan.Of(SmallYard.State, SmallYard.Made)], SmallYard.State));
+        Assert.Null(KeptPlan.Before([KeptPlan.Of(1, SmallYard.State, SmallYard.Made)], SmallYard.State));
     }
 
     [Fact]
@@ -62,7 +62,7 @@ public sealed class KeptPlanTests
     public void Book_is_read_as_it_stood()
     {
         var book = SmallBook.Open();
-        var before = KeptPlan.Of(book.State, SmallYard.Made);
+        var before = KeptPlan.Of(1, book.State, SmallYard.Made);
         book.Write("Pell", new StackMoved("S-07", book.State.Places.Keys.Last()));
 
         var then = before.StateThen(book.State);
@@ -71,5 +71,5 @@ public sealed class KeptPlanTests
         Assert.NotEqual(then.Stacks["S-07"].Place, book.State.Stacks["S-07"].Place);
     }
 
-    private static KeptPlan Plan(int entries, DateOnly day) => new(entries, day, 42, new Planning.Plan([], []));
+    private static KeptPlan Plan(int entries, DateOnly day) => new(1, entries, day, 42, new Planning.Plan([], []));
 }

@@ -115,7 +115,7 @@ public sealed class OneStoryTests
 
     [Fact]
     public void Stack_that_cannot_go_where_it_was_put_is_left_with_the_reason() =>
-        Assert.Equal(["S-11 is white oak, which lets no vapour through: the vacuum kiln K3 is closed to it."], Season.Beside!.LeftWhy);
+        Assert.Equal(["S-11 is white oak in long boards, which let no vapour through: the vacuum kiln K3 is closed to it."], Season.Beside!.LeftWhy);
 
     [Fact]
     public void Taken_over_plan_is_the_owners_and_the_old_loads_are_struck_through()

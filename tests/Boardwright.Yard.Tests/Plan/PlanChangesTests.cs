@@ -14,7 +14,7 @@ public sealed class PlanChangesTests
     [Fact]
     public void Plan_of_the_same_book_changes_nothing()
     {
-        var changes = PlanChanges.Of(SmallYard.State, SmallYard.Made, KeptPlan.Of(SmallYard.State, SmallYard.Made));
+        var changes = PlanChanges.Of(SmallYard.State, SmallYard.Made, KeptPlan.Of(1, SmallYard.State, SmallYard.Made));
 
         Assert.NotNull(changes);
         Assert.True(changes.IsNothing);
@@ -83,7 +83,7 @@ public sealed class PlanChangesTests
     [Fact]
     public void Plan_of_a_yard_that_was_corrected_out_of_it_is_not_compared()
     {
-        var foreign = KeptPlan.Of(SmallYard.State, SmallYard.Made) with { Plan = new([new("K9", ["S-07"], null, 0, 0, 30)], []) };
+        var foreign = KeptPlan.Of(1, SmallYard.State, SmallYard.Made) with { Plan = new([new("K9", ["S-07"], null, 0, 0, 30)], []) };
 
         Assert.Null(PlanChanges.Of(SmallYard.State, SmallYard.Made, foreign));
     }
@@ -101,6 +101,6 @@ public sealed class PlanChangesTests
         var book = SmallBook.Open();
         Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(write(book));
         var made = Assert.IsType<Outcome<PlanMade>.Done>(PlanMade.Of(book.State, new(Days: 42, WorkShare: 0.02, Start: SmallYard.Made.Answer.Plan))).Value;
-        return (book.State, made, PlanChanges.Of(book.State, made, KeptPlan.Of(SmallYard.State, SmallYard.Made))!);
+        return (book.State, made, PlanChanges.Of(book.State, made, KeptPlan.Of(1, SmallYard.State, SmallYard.Made))!);
     }
 }

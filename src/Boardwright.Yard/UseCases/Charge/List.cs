@@ -13,7 +13,8 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="Next">The next charge planned for it by hand; null when none is.</param>
 /// <param name="Worked">The next charge the season's plan loads into it; null when it loads none, and where nobody asked.</param>
 /// <param name="Beside">The owner's plan and the worked one, where they differ about what is next; null where not.</param>
-public sealed record KilnView(Kiln Kiln, Charge? Charge, IReadOnlyList<SampleRow> Samples, string Says, double LoadPct, PlannedCharge? Next, SeasonCharge? Worked = null, string? Beside = null);
+/// <param name="InTheWay">What stands in the way of the owner's next load; null where nothing does.</param>
+public sealed record KilnView(Kiln Kiln, Charge? Charge, IReadOnlyList<SampleRow> Samples, string Says, double LoadPct, PlannedCharge? Next, SeasonCharge? Worked = null, string? Beside = null, string? InTheWay = null);
 
 /// <summary>All kilns with their charges, and the charges that are out.</summary>
 /// <param name="Kilns">By name.</param>
@@ -35,6 +36,7 @@ public sealed record ChargeList(IReadOnlyList<KilnView> Kilns, IReadOnlyList<Cha
     private static KilnView Planned(YardState state, KilnView view, SeasonNow season) => view with
     {
         Worked = season.Sheet?.Kilns.FirstOrDefault(row => row.Kiln == view.Kiln.Name).Charges?.FirstOrDefault(charge => charge.Tag is null),
+        InTheWay = view.Next is { } own ? LoadInTheWay.Of(state, own) : null,
         Beside = view.Next is { } next ? OwnLoad.Beside(state, next, season) : null,
     };
 

@@ -28,6 +28,14 @@ public static class ChargeLoad
         return [.. state.Stacks.Values.Where(stack => stack is { Stage: StackStage.AirDrying, NeverKiln: false } || StackRedry.IsRegainedByReading(state, stack))];
     }
 
+    /// <summary>Why a kiln is closed to each of these stacks; empty where it takes them.</summary>
+    public static IReadOnlyList<string> Closed(YardState state, string kiln, IReadOnlyList<string> stacks)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(stacks);
+        return !state.Kilns.TryGetValue(kiln, out var found) ? [] : [.. stacks.Select(tag => state.Stacks.GetValueOrDefault(tag) is { } stack ? LoadInTheWay.Closed(state, found, stack) : null).OfType<string>()];
+    }
+
     /// <summary>A name for the next charge of a kiln: the letter its last one had, one number on.</summary>
     public static string NextTag(YardState state, string kiln)
     {

@@ -17,7 +17,7 @@ public sealed record SheetPerson(string Name, TimeOnly? From);
 /// <param name="Tasks">In the order of money at stake for each day left.</param>
 public sealed record MorningSheet(string? Person, IReadOnlyList<SheetPerson> People, string? DayWords, IReadOnlyList<DayTask> Tasks)
 {
-    /// <summary>Said while nothing can be told of the season's plan; null where it is told, and where nobody asked for it.</summary>
+    /// <summary>Said while nothing can be told of the season's plan, or only of the one before; null where the newest is told, and where nobody asked for it.</summary>
     public string? SeasonWords { get; init; }
 
     /// <summary>The rules of the sheet; each knows one kind of work.</summary>
@@ -54,7 +54,7 @@ public sealed record MorningSheet(string? Person, IReadOnlyList<SheetPerson> Peo
             .Where(task => who is null || Concerns(state, task, who));
         return new(who?.Person, [.. state.People.Values.Select(one => new SheetPerson(one.Person, FirstHour(state, one))).OrderBy(one => one.From ?? TimeOnly.MaxValue).ThenBy(one => one.Name, StringComparer.Ordinal)], Words(state, who), [.. tasks])
         {
-            SeasonWords = state.Kilns.IsEmpty ? null : season.Why,
+            SeasonWords = state.Kilns.IsEmpty ? null : season.Why ?? season.Newer,
         };
     }
 

@@ -4,18 +4,19 @@ using Boardwright.Yard.Book;
 namespace Boardwright.Yard.UseCases;
 
 /// <summary>A plan as it was worked to its end, with the state of the book it was made for: what it was made from can be read from the book again.</summary>
+/// <param name="Number">Plans of this yard are counted from 1, so that two people know whether they speak of the same one.</param>
 /// <param name="Entries">Entries the book had.</param>
 /// <param name="Today">Its first day.</param>
 /// <param name="Days">Days planned.</param>
 /// <param name="Plan">Its choices.</param>
-public sealed record KeptPlan(int Entries, DateOnly Today, int Days, Plan Plan)
+public sealed record KeptPlan(int Number, int Entries, DateOnly Today, int Days, Plan Plan)
 {
     /// <summary>The plan of a book as it stands.</summary>
-    public static KeptPlan Of(YardState state, PlanMade made)
+    public static KeptPlan Of(int number, YardState state, PlanMade made)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(made);
-        return new(state.Entries.Count, state.Today, made.Input.Calendar.Days, made.Answer.Plan);
+        return new(number, state.Entries.Count, state.Today, made.Input.Calendar.Days, made.Answer.Plan);
     }
 
     /// <summary>The plan a newer one is compared with: the last one of an earlier day, else the first of today. Null where there is none, or only plans of another book.</summary>

@@ -9,7 +9,8 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="Out">Expected out; null where nobody said.</param>
 /// <param name="Stacks">The stacks.</param>
 /// <param name="Runs">True while it is in the kiln.</param>
-public sealed record KnownLoad(string Tag, string Kiln, DateOnly In, DateOnly? Out, IReadOnlyList<string> Stacks, bool Runs);
+/// <param name="InTheWay">What stands in the way of a load planned by hand; null where nothing does.</param>
+public sealed record KnownLoad(string Tag, string Kiln, DateOnly In, DateOnly? Out, IReadOnlyList<string> Stacks, bool Runs, string? InTheWay = null);
 
 /// <summary>A line of an order by the owner's own loads.</summary>
 /// <param name="Order">The order.</param>
@@ -37,7 +38,7 @@ public sealed record KnownSeason(IReadOnlyList<KnownLoad> Loads, IReadOnlyList<K
         return new(
         [
             .. state.Charges.Values.Where(charge => charge.IsRunning).Select(charge => new KnownLoad(charge.Tag, charge.Kiln, charge.LoadedAt.Day(), charge.ExpectedOutOn, charge.Stacks, true))
-                .Concat(state.PlannedCharges.Values.Where(planned => !state.Charges.ContainsKey(planned.Tag) && OwnLoad.Waiting(state, planned).Count > 0).Select(planned => new KnownLoad(planned.Tag, planned.Kiln, planned.InOn, planned.OutOn, OwnLoad.Waiting(state, planned), false)))
+                .Concat(state.PlannedCharges.Values.Where(planned => !state.Charges.ContainsKey(planned.Tag) && OwnLoad.Waiting(state, planned).Count > 0).Select(planned => new KnownLoad(planned.Tag, planned.Kiln, planned.InOn, planned.OutOn, OwnLoad.Waiting(state, planned), false, LoadInTheWay.Of(state, planned))))
                 .OrderBy(load => load.In).ThenBy(load => load.Tag, StringComparer.Ordinal),
         ],
         [

@@ -50,13 +50,21 @@ public sealed record PlanMade(
     /// <param name="better">Told of each better plan, from solver threads, one at a time.</param>
     /// <param name="cancel">Ends early with the best plan so far, without the reasons.</param>
     /// <param name="enough">Ends the search early: the best plan so far is the plan, with its reasons.</param>
-    public static Outcome<PlanMade> Of(YardState state, PlanRequest request, Action<PlanMade>? better = null, CancellationToken cancel = default, CancellationToken enough = default) => Ask(state, request).Then(asked =>
+    public static Outcome<PlanMade> Of(YardState state, PlanRequest request, Action<PlanMade>? better = null, CancellationToken cancel = default, CancellationToken enough = default) =>
+        Ask(state, request).Then(asked => Of(state, asked, request, better, cancel, enough));
+
+    /// <summary>The same where the input is there already.</summary>
+    public static Outcome<PlanMade> Of(YardState state, (PlanYard Yard, PlanInput Input) asked, PlanRequest request, Action<PlanMade>? better, CancellationToken cancel, CancellationToken enough)
     {
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(cancel, enough);
         var limits = Limits(request.Seconds is { } seconds ? new(seconds, Workers) : new(SecondsMost, Workers, UsualWork * request.WorkShare)) with { Start = request.Start, ChangeWorthCents = (long)(100m * PlanFigures.Of(state).ChangeWorthMoney) };
         return YardSolver.Solve(asked.Input, limits, progress => better?.Invoke(Checked(asked.Yard, asked.Input, Progress(asked.Input, progress), [])), ends.Token)
             .Then<PlanMade>(answer => Checked(asked.Yard, asked.Input, answer, LateReasons.Find(asked.Input, answer.Plan, Limits(new(ReasonSeconds, Workers, ReasonWork * (enough.IsCancellationRequested ? Math.Min(HurriedShare, request.WorkShare) : request.WorkShare))), cancel)));
-    });
+    }
+
+    /// <summary>An earlier plan under today's facts, without any search: what of it can still be done, each load as early as may be. It has no reasons for what is late.</summary>
+    public static Outcome<PlanMade> Carried((PlanYard Yard, PlanInput Input) asked, Plan earlier) =>
+        YardSolver.Carried(asked.Input, earlier).Then<PlanMade>(answer => Checked(asked.Yard, asked.Input, answer, []));
 
     /// <summary>Chance out of ten that the order is ready on its day with enough wood.</summary>
     public int ChanceOfTen(int order) => (int)Math.Round(10.0 * Promises[order].OnTime * Enough[order], MidpointRounding.AwayFromZero);

@@ -25,11 +25,12 @@ public static class OwnLoad
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(own);
         ArgumentNullException.ThrowIfNull(season);
-        var yours = $"Your plan: {own.Kiln} on {Day(own.InOn)}.";
         if (Waiting(state, own).Count == 0)
             return null;
+        var hindered = LoadInTheWay.Of(state, own);
+        var yours = $"Your plan: {own.Kiln} on {Day(own.InOn)}{(hindered is null ? "." : $", which cannot be: {hindered}.")}";
         if (season.Sheet is null)
-            return season.Why is { } why ? $"{yours} {why}" : null;
+            return season.Why is { } why ? $"{yours} {why}" : hindered is null ? null : yours;
         return Agrees(state, own, season, stack) ? null : $"{yours} Worked plan: {Worked(state, own, season, stack)}.{(season.Beside is { } beside ? $" {beside.Compared}" : "")}";
     }
 

@@ -71,8 +71,7 @@ public sealed record PlansBeside(PlanTried Own, PlanTried Worked, IReadOnlyList<
     {
         var (kiln, stack) = (state.Kilns[own.Kiln], state.Stacks[tag]);
         return made.Input.Stacks.FirstOrDefault(one => one.Id == tag)?.DryingTimes.Any(time => time.KilnKind == own.Kiln) == true ? $"{tag} does not fit in {own.Kiln} beside the rest of {own.Tag}."
-            : PlanTimes.IsVacuum(kiln) && Boardwright.Drying.Vacuum.VacuumClass.Of(stack.Species).Name == PlanStacks.NotThroughVacuum ? $"{tag} is {stack.Species.CommonName}, which lets no vapour through: the vacuum kiln {own.Kiln} is closed to it."
-            : stack.NeverKiln ? $"{tag} must stay out of every kiln."
+            : LoadInTheWay.Closed(state, kiln, stack) is { } closed ? $"{closed}."
             : $"{own.Kiln} has no drying time for {tag} that ends within the plan.";
     }
 

@@ -12,6 +12,18 @@ public sealed record SeasonNow(PlanMade? Made, SeasonSheet? Sheet, IReadOnlyDict
     /// <summary>What changed since an earlier plan, and why; null where there is no earlier plan.</summary>
     public PlanChanges? Changes { get; init; }
 
+    /// <summary>Which plan it is, counted from the yard's first; 0 where there is none.</summary>
+    public int Number { get; init; }
+
+    /// <summary>True while a newer plan is being worked out: this one's loads stand meanwhile, under today's facts.</summary>
+    public bool Carried { get; init; }
+
+    /// <summary>Which plan it is, for every page that tells of it: "Plan 7".</summary>
+    public string Name => Number == 0 ? "No plan yet" : $"Plan {Number}";
+
+    /// <summary>Said beside it while a newer one is being worked out; null where it is the newest.</summary>
+    public string? Newer => Carried ? $"{Name} under today’s facts. Plan {Number + 1} is being worked out; until it is there every page goes by this one." : null;
+
     /// <summary>Wood to put behind an order whose own may fall short, by the line's number in the plan.</summary>
     public IReadOnlyDictionary<string, OrderCover> Covers { get; init; } = new Dictionary<string, OrderCover>();
 

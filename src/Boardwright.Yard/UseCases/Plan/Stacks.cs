@@ -14,7 +14,6 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
 {
     private const int EveryDays = 7; // times are forecast for one load day a week and joined by straight lines
     private const double LongestInPlan = 1.25; // a kiln that takes longer than this many plans is closed to the stack
-    internal const string NotThroughVacuum = "nearly-impermeable"; // long boards that pass no steam are left to the other kilns
     private static readonly Elapsed LeastLeft = Elapsed.FromHours(6.0);
 
     private OutsideAir Outside => new(
@@ -110,7 +109,7 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
     {
         if (ByDay(day => Vacuum(kiln, stack, moisture.On(day).Likely).Then(forecast => (Outcome<TimeBand>)Band(forecast).Plus(Finish(stack)))) is not { } bands
             || Vacuum(kiln, stack, moisture.On(0).Likely) is not Outcome<VacuumForecast>.Done(var first)
-            || (first.Limit == VacuumLimit.Permeability && VacuumClass.Of(stack.Species).Name == NotThroughVacuum))
+            || PlanTimes.ClosedToVacuum(stack, first))
         {
             return null;
         }
@@ -119,9 +118,8 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
         return (new(kiln.Name, [.. bands.Select(band => band.Half)], [.. bands.Select(band => band.Most)], default, default, electricity), new(1, 1));
     }
 
-    // Wood that is down to its target already still goes through the kiln's own cycle: half a point of drying.
     private Outcome<VacuumForecast> Vacuum(BookState.Kiln kiln, BookState.Stack stack, MoistureContent from) =>
-        PlanTimes.InVacuum(kiln, stack, MoistureContent.FromPercent(Math.Max(from.Percent, targets.Of(stack).Percent + 0.5)), targets.Of(stack), figures);
+        PlanTimes.InVacuum(kiln, stack, PlanTimes.AtLeastHalfAPoint(from, targets.Of(stack)), targets.Of(stack), figures);
 
     private List<TimeBand>? ByDay(Func<int, Outcome<TimeBand>> at)
     {

@@ -11,6 +11,8 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>Times in a kiln of the yard. Forecasts that do not change are kept, so that a plan made again after one reading is quick.</summary>
 internal static class PlanTimes
 {
+    private const string NotThroughVacuum = "nearly-impermeable";
+
     private static readonly ConcurrentDictionary<(string Species, double ThicknessM, double To, double HottestK), KilnTimes> Kept = new();
 
     /// <summary>Times of wood in a heated and vented kiln.</summary>
@@ -29,6 +31,12 @@ internal static class PlanTimes
         var charge = new VacuumCharge(stack.Species, stack.Thickness.Length, stack.LongestPiece ?? Length.FromMetres(kiln.Installed.PieceLengthMaxM), from, to, volume, figures.VacuumPressure, platen);
         return VacuumDrying.Forecast(charge with { HottestWood = Temperature.FromCelsius(Math.Min(charge.HottestWood.Celsius, kiln.Installed.DryBulbMaxC)) }, figures.Generator);
     }
+
+    /// <summary>Long boards that let no vapour through are left to the other kilns.</summary>
+    public static bool ClosedToVacuum(BookState.Stack stack, VacuumForecast forecast) => forecast.Limit == VacuumLimit.Permeability && VacuumClass.Of(stack.Species).Name == NotThroughVacuum;
+
+    /// <summary>Wood that is down to its target already still goes through the kiln's own cycle: half a point of drying.</summary>
+    public static MoistureContent AtLeastHalfAPoint(MoistureContent from, MoistureContent to) => MoistureContent.FromPercent(Math.Max(from.Percent, to.Percent + 0.5));
 
     public static bool IsVacuum(BookState.Kiln kiln) => kiln.Installed.Type == KilnType.RadioFrequencyVacuum;
 }

@@ -42,7 +42,7 @@ public sealed record StackNext(string Do, string Why, string Key, string Path)
                 ? new("Ship it as soon as it may go.", $"It must never see a kiln{Gains(drying)}.", $"Order {order}", $"/promises/{order}")
                 : new("Sell it as air-dried wood.", $"It must never see a kiln{Gains(drying)}.", "Another reading", read);
         if (state.PlannedCharges.Values.FirstOrDefault(charge => charge.Stacks.Contains(stack.Tag)) is { } planned)
-            return Planned(state, stack, drying, planned) with { Beside = OwnLoad.Beside(state, planned, season, stack.Tag) };
+            return Planned(state, stack, drying, planned, season) with { Beside = OwnLoad.Beside(state, planned, season, stack.Tag) };
         var days = state.Today.DayNumber - reading.At.Day().DayNumber;
         return drying?.Gain is not null ? new("Load it in a kiln when one is free.", $"Dry enough or not, left outdoors it gains: {Ahead(drying)}.", "Load a charge", $"/charges/new?stacks={stack.Tag}")
             : drying is { IsReady: true } ? new("Load it in a kiln when one is free.", "It is dry enough for the kiln.", "Load a charge", $"/charges/new?stacks={stack.Tag}")
@@ -50,14 +50,25 @@ public sealed record StackNext(string Do, string Why, string Key, string Path)
             : new("Leave it on stickers.", $"It still dries outdoors{(drying is null ? "" : $"; dry enough {drying.ReadyWords}")}.", "Another reading", read);
     }
 
-    private static StackNext Planned(YardState state, Stack stack, StackForecast? drying, PlannedCharge planned)
+    private static StackNext Planned(YardState state, Stack stack, StackForecast? drying, PlannedCharge planned, SeasonNow season)
     {
-        var others = planned.Stacks.Where(other => other != stack.Tag).ToList();
-        var with = others.Count == 0 ? "" : $" with {string.Join(", ", others.SkipLast(1))}{(others.Count > 1 ? " and " : "")}{others[^1]}";
+        if (LoadInTheWay.Of(state, planned) is { } hindered)
+            return Otherwise(state, stack, planned, hindered, season.ChargeOf(stack.Tag), season.Name);
+        var with = KilnsToLoad.With(planned.Stacks.Where(other => other != stack.Tag));
         var serves = planned.Serves is null ? "" : $" for {planned.Serves}";
         return new(
             $"Load it in {planned.Kiln} on {DayWords.Of(planned.InOn, state.Today)}{with}.",
             $"Planned as charge {planned.Tag}{serves}, out about {DayWords.Of(planned.OutOn, state.Today)}{BeforeDry(drying, planned)}{Gains(drying)}.", "Load the charge", $"/charges/new?plan={planned.Tag}");
+    }
+
+    // A load that cannot be as it was planned is no advice: the worked plan's is, where there is one.
+    private static StackNext Otherwise(YardState state, Stack stack, PlannedCharge planned, string hindered, SeasonCharge? worked, string plan)
+    {
+        var why = $"Your load {planned.Tag}, {planned.Kiln} on {DayWords.Of(planned.InOn, state.Today)}, cannot be: {hindered}.";
+        return worked is null
+            ? new($"Plan another load for {stack.Tag}.", why, "Load a charge", $"/charges/new?stacks={stack.Tag}")
+            : new($"Load it in {worked.Kiln} on {DayWords.Of(worked.In.Day(), state.Today)}{KilnsToLoad.With(worked.Stacks.Select(one => one.Tag).Where(tag => tag != stack.Tag))}.", $"By {char.ToLowerInvariant(plan[0])}{plan[1..]}, the worked one. {why}",
+                $"Load {worked.Kiln}", $"/charges/new?kiln={worked.Kiln}&stacks={string.Join(',', worked.Stacks.Select(one => one.Tag))}");
     }
 
     // A kiln need not wait for the air: it dries on from where the wood is, only longer.

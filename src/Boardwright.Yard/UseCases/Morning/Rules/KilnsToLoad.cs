@@ -31,5 +31,7 @@ internal static class KilnsToLoad
         }
     }
 
+    internal static string With(IEnumerable<string> tags) => tags.ToList() is { Count: > 0 } others ? $" with {Named(others)}" : "";
+
     internal static string Named(IReadOnlyList<string> tags) => tags.Count < 2 ? string.Concat(tags) : $"{string.Join(", ", tags.Take(tags.Count - 1))} and {tags[^1]}";
 }
