@@ -53,11 +53,11 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare
     {
         var work = Begun([]);
         return work.Season ?? (!work.Task.IsCompleted ? SeasonNow.StillWorked : SeasonNow.Without(!work.Task.IsCompletedSuccessfully ? "it could not be worked out." : work.Task.Result switch
-            {
-                Outcome<PlanMade>.Refused(var reasons) => string.Join("; ", reasons.Select(reason => $"{reason.What}: {reason.Given}")) + ".",
-                Outcome<PlanMade>.NoAnswer(var why) => why,
-                _ => "it is not there.",
-            }));
+        {
+            Outcome<PlanMade>.Refused(var reasons) => string.Join("; ", reasons.Select(reason => $"{reason.What}: {reason.Given}")) + ".",
+            Outcome<PlanMade>.NoAnswer(var why) => why,
+            _ => "it is not there.",
+        }));
     }
 
     /// <summary>Ends the search for the yard as it stands: the best plan so far is the plan. Nothing happens where none was found yet, or it has ended.</summary>
