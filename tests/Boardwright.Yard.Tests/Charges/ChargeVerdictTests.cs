@@ -13,8 +13,10 @@ public sealed class ChargeVerdictTests
     [Fact]
     public void Charge_above_its_target_dries_on_with_its_driest_and_wettest_named()
     {
-        // wettest 14.1 % (sample 2), driest 9.8 % (5); equalizing begins at 5 % for 7 %.
-        var verdict = Verdict(DemonstrationBook.Open())!;
+        // wettest 14.1 % (sample 2), driest 9.8 % (5); equalizing begins at 5 % for 7 %. Air drier than that is set, step 8 of its schedule: 165/116 °F.
+        var book = DemonstrationBook.Open();
+        Done(book.Write("Pell", new SettingsChanged("C-61", Temperature.FromFahrenheit(165.0).Celsius, Temperature.FromFahrenheit(116.0).Celsius), new(2026, 11, 2, 7, 0, 0)));
+        var verdict = Verdict(book)!;
 
         Assert.Equal(PullStep.DryOn, verdict.Step);
         Assert.StartsWith("No. Driest 9.8 % in sample 5, wettest 14.1 % in sample 2", verdict.Says, StringComparison.Ordinal);

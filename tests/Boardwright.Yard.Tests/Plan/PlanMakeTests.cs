@@ -79,7 +79,8 @@ public sealed class PlanMakeTests
         var made = DemonstrationPlan.Made();
         var answer = PlanMake.Show(made, []).Orders.First(order => order.Order == "O-303");
 
-        Assert.InRange(answer.ChanceOfTen, 4, 6);
+        Assert.InRange(made.Enough[made.Input.Orders.ToList().FindIndex(order => order.Id == "O-303")], 0.4, 0.6);
+        Assert.InRange(answer.ChanceOfTen, 2, 5); // and by its due day, which the wettest sample may miss: both at once
         Assert.InRange(answer.SpareBf!.Value, 0.0, 7.0);
         Assert.Contains("to spare", answer.Reason, StringComparison.Ordinal);
     }

@@ -32,7 +32,7 @@ public sealed record ChargeChange(ChangeKind Kind, Temperature DryBulb, Temperat
     public string Calls => Kind switch { ChangeKind.NextStep => "the wettest half", ChangeKind.Equalize => "the driest sample", _ => "the wettest sample" };
 
     internal static ChargeChange Of(
-        KilnFinish? finish, MoistureContent target, KilnSchedule schedule, MoistureContent controlling, MoistureContent mean, MoistureContent driest, MoistureContent wettest, Setting? set, DateTime weighed,
+        KilnFinish? finish, ChargeEqualizing? equalizing, MoistureContent target, KilnSchedule schedule, MoistureContent controlling, MoistureContent mean, MoistureContent driest, MoistureContent wettest, Setting? set, DateTime weighed,
         Outcome<KilnForecast> forecast)
     {
         var now = schedule.StepAt(controlling);
@@ -46,11 +46,13 @@ public sealed record ChargeChange(ChangeKind Kind, Temperature DryBulb, Temperat
             return new(ChangeKind.NextStep, next.DryBulb, next.AirFloored90.WetBulb!.Value, now.Above, next.AirFloored90.Emc!.Value, Due(Lower(mean, controlling, now.Above)), false);
         }
 
-        var equalized = finish is not null && driest <= finish.EqualizeFromDriest && wettest <= finish.EqualizeUntilWettest;
+        // In the air of equalizing nothing is left to set until the wettest sample is at the target, nor where it comes there before the driest is low; else the driest calls.
+        var equalized = finish is not null && (wettest <= finish.EqualizeUntilWettest || equalizing is { IsOn: true } or { WettestComesFirst: true });
         var (kind, emc, at, from) = equalized
             ? (ChangeKind.Condition, finish!.ConditionEmc, finish.EqualizeUntilWettest, wettest)
             : (ChangeKind.Equalize, finish?.EqualizeEmc ?? target, finish?.EqualizeFromDriest ?? target, driest);
-        return new(kind, set.DryBulb, KilnFinish.WetBulbFor(set.DryBulb, emc) ?? set.WetBulb, at, emc, from <= at ? weighed : Due(Lower(mean, from, at)), from <= at);
+        var due = from <= at ? weighed : equalizing is null ? Due(Lower(mean, from, at)) : (equalized ? equalizing.WettestThere?.Half : equalizing.DriestThere) is { } hours ? weighed.AddHours(hours.Hours) : (DateTime?)null;
+        return new(kind, set.DryBulb, KilnFinish.WetBulbFor(set.DryBulb, emc) ?? set.WetBulb, at, emc, due, from <= at);
 
         DateTime? Due(MoistureContent atMean) =>
             forecast is Outcome<KilnForecast>.Done(var known) && known.HoursTo(atMean) is { } hours ? weighed.AddHours(hours) : null;

@@ -1,4 +1,6 @@
+using System.Globalization;
 using Boardwright.Drying;
+using Boardwright.Drying.Schedules;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
@@ -9,9 +11,11 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>When a running charge is dry and when it may come out: by its samples or its condensate. Charge, kilns, sheet, boiler and plan all read it here.</summary>
 /// <param name="From">Where the hours are counted from.</param>
 /// <param name="Hours">Hours until it is dry: early, likely, late.</param>
-/// <param name="Finish">Equalizing and conditioning on top, of its thickest wood.</param>
+/// <param name="Left">Hours until it is equalized and conditioned as well and may come out: likely and late.</param>
+/// <param name="FinishWords">What comes on top of drying, a sentence without its stop.</param>
 /// <param name="OutOn">The working day it is likely out: the first on which a crew that may unload is there once it is ready.</param>
-public sealed record ChargeEnd(DateTime From, (double Early, double Likely, double Late) Hours, Elapsed Finish, DateOnly OutOn)
+/// <param name="WaitWords">Why that is not the day it is ready, a sentence; empty where it is.</param>
+public sealed record ChargeEnd(DateTime From, (double Early, double Likely, double Late) Hours, TimeBand Left, string FinishWords, DateOnly OutOn, string WaitWords)
 {
     private const int DaysLooked = 31;
 
@@ -22,10 +26,12 @@ public sealed record ChargeEnd(DateTime From, (double Early, double Likely, doub
     public DateTime DryLate => From.AddHours(Hours.Late);
 
     /// <summary>Likely dry and finished: from then on it may come out, on <see cref="OutOn"/>.</summary>
-    public DateTime Out => Dry.AddHours(Finish.Hours);
+    public DateTime Out => From.AddHours(Left.Half.Hours);
 
-    /// <summary>Hours until it may come out, likely and late.</summary>
-    internal TimeBand Left => new TimeBand(Elapsed.FromHours(Hours.Likely), Elapsed.FromHours(Hours.Late)).Plus(Finish);
+    /// <summary>"Equalizing and conditioning take 24 h on top: ready about 12 Nov 14:00. Unloading takes 3 h and the crew of that day leaves at 16:00: out from about 13 Nov".</summary>
+    public string OutWords(DateOnly today) => $"{FinishWords}: ready about {ReadyWords(today)}{(WaitWords.Length > 0 ? $". {WaitWords}: " : ", ")}out from about {DayWords.Of(OutOn, today)}";
+
+    private string ReadyWords(DateOnly today) => Out.AddMinutes(30.0) is var near ? $"{DayWords.Of(near.Day(), today)} {near.ToString("HH", CultureInfo.InvariantCulture)}:00" : "";
 
     /// <summary>The end of a charge; null where nothing forecasts it, and for one that is out.</summary>
     public static ChargeEnd? Of(YardState state, Charge charge, DateTime now)
@@ -50,15 +56,31 @@ public sealed record ChargeEnd(DateTime From, (double Early, double Likely, doub
     /// <summary>Day a charge is likely ready to come out, worked or not; else as was expected when it was loaded.</summary>
     internal static DateOnly? ReadyOn(YardState state, Charge charge) => Of(state, charge, state.Today.ToDateTime(TimeOnly.MinValue))?.Out.Day() ?? charge.ExpectedOutOn;
 
-    internal static ChargeEnd? Of(YardState state, Charge charge, ChargeRun? run) => run is { Forecast: Outcome<KilnForecast>.Done(var forecast) }
-        ? Of(state, charge, run.ClockFrom, (forecast.HoursP10, forecast.HoursP50, forecast.HoursP90)) : null;
-
-    internal static ChargeEnd? Of(YardState state, Charge charge, ChargeVacuum? vacuum) => vacuum is null ? null : Of(state, charge, charge.LoadedAt, vacuum.Hours);
-
-    private static ChargeEnd Of(YardState state, Charge charge, DateTime from, (double Early, double Likely, double Late) hours)
+    internal static ChargeEnd? Of(YardState state, Charge charge, ChargeRun? run) => run switch
     {
-        var finish = FinishOf(state, charge);
-        return new(from, hours, finish, WorkingDay(state, from.AddHours(hours.Likely + finish.Hours), state.Kilns[charge.Kiln].Installed.UnloadHours));
+        { Forecast: Outcome<KilnForecast>.Done(var forecast) } => Of(state, charge, run.ClockFrom, (forecast.HoursP10, forecast.HoursP50, forecast.HoursP90), run.Equalizing),
+        { Equalizing: { } equalizing } when run.Mean <= charge.Target => Of(state, charge, run.ClockFrom, (0.0, 0.0, 0.0), equalizing),
+        _ => null,
+    };
+
+    internal static ChargeEnd? Of(YardState state, Charge charge, ChargeVacuum? vacuum) => vacuum is null ? null : Of(state, charge, charge.LoadedAt, vacuum.Hours, null);
+
+    // Equalizing ends by samples: where the wettest comes late, conditioning waits for it, longer than the house reckons for both.
+    private static ChargeEnd Of(YardState state, Charge charge, DateTime from, (double Early, double Likely, double Late) hours, ChargeEqualizing? equalizing)
+    {
+        var thickest = charge.Stacks.Select(tag => state.Stacks[tag]).MaxBy(stack => stack.Thickness.Quarters)!;
+        var house = PlanFigures.Of(state).FinishPerInch * thickest.Thickness.Inches;
+        var left = new TimeBand(Elapsed.FromHours(hours.Likely), Elapsed.FromHours(hours.Late)).Plus(house);
+        var words = string.Create(CultureInfo.InvariantCulture, $"Equalizing and conditioning take {house.Hours:0} h on top");
+        if (equalizing?.WettestThere is { } wettest && StressTest.UsualConditioning(thickest.SawnThickness ?? thickest.Thickness.Length) is var conditioning && wettest.Plus(conditioning) is var bySamples && bySamples.Half > left.Half)
+        {
+            words = string.Create(CultureInfo.InvariantCulture, $"The wettest sample is likely at {charge.Target.Percent:0.#} % on {DayWords.Of(from.AddHours(wettest.Half.Hours).Day(), state.Today)}, conditioning takes about {conditioning.Hours:0} h on top");
+            left = new TimeBand(bySamples.Half, bySamples.Most > left.Most ? bySamples.Most : left.Most);
+        }
+
+        var ready = from.AddHours(left.Half.Hours);
+        var day = WorkingDay(state, ready, state.Kilns[charge.Kiln].Installed.UnloadHours);
+        return new(from, hours, left, words, day, WaitOf(state, ready, day, state.Kilns[charge.Kiln].Installed.UnloadHours));
     }
 
     // What is past its time comes out from today; where no working day is written in, any day is one.
@@ -69,5 +91,8 @@ public sealed record ChargeEnd(DateTime From, (double Early, double Likely, doub
             .FirstOrDefault(day => PlanYard.LoadingHours(state, day!.Value) is { } hours && (day > first.Day() || first.AddHours(unloadHours) <= day.Value.ToDateTime(hours.To))) ?? first.Day();
     }
 
-    private static Elapsed FinishOf(YardState state, Charge charge) => PlanFigures.Of(state).FinishPerInch * charge.Stacks.Max(tag => state.Stacks[tag].Thickness.Inches);
+    private static string WaitOf(YardState state, DateTime ready, DateOnly day, double unloadHours) => day <= ready.Day() || ready.Day() < state.Today ? ""
+        : PlanYard.LoadingHours(state, ready.Day()) is { } hours
+            ? string.Create(CultureInfo.InvariantCulture, $"Unloading takes {unloadHours:0.#} h and the crew of that day leaves at {hours.To:HH:mm}")
+            : string.Create(CultureInfo.InvariantCulture, $"On {ready:dddd} {DayWords.Of(ready.Day(), state.Today)} no crew that may unload is there");
 }

@@ -8,7 +8,7 @@ using Boardwright.Yard.Book.State;
 namespace Boardwright.Yard.UseCases;
 
 /// <summary>The numbers of a charge, each with what went in, the method and the source.</summary>
-internal static class ChargeFigures
+public static class ChargeFigures
 {
     public static IReadOnlyList<Traced> Of(YardState state, Charge charge, ChargeRun? run, ChargeVacuum? vacuum)
     {
@@ -34,7 +34,7 @@ internal static class ChargeFigures
 
         var was = charge.Settings.Count > 1 ? $"was {Bulbs(charge.Settings[^2].DryBulb, charge.Settings[^2].WetBulb)}, " : "";
         var emc = ChargeRun.EmcOf(set.DryBulb, set.WetBulb);
-        return new("Set now", Bulbs(set.DryBulb, set.WetBulb), "°F", $"{was}since {set.At.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}; holds {Percent(emc)}")
+        return new("Set now", Bulbs(set.DryBulb, set.WetBulb), "°F", $"{was}since {set.At.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}; holds {Percent(emc)}{run?.BesideSchedule}{(run?.Equalizing is { IsOn: true } ? "; equalizing air already" : "")}")
         {
             Method = "kiln-schedule",
             Source = $"{StackSheet.ByWords(state, set.Entry)}entry {set.Entry}",
@@ -67,7 +67,7 @@ internal static class ChargeFigures
         var was = run.Set is not { } set ? "" : run.NextIsAsSet
             ? ". As it is set now" : $"; was {Bulbs(set.DryBulb, set.WetBulb)}";
         var what = next.Kind switch { ChangeKind.NextStep => run.Set is null ? "the first setting" : "next step", ChangeKind.Equalize => $"equalize at {Percent(next.Emc)}", _ => $"condition at {Percent(next.Emc)}" };
-        var when = next.IsDue ? "due now" : next.DueAt is { } due ? $"about {DayWords.Of(due.Day(), state.Today)}" : "when it is there";
+        var when = next.IsDue ? "due now" : next.DueAt is { } due ? $"about {DayWords.Of(due.Day(), state.Today)}" : run.Equalizing is not null ? "not in the air that is set" : "when it is there";
         return new("Set next", Bulbs(next.DryBulb, next.WetBulb), "°F", $"{when}: {what}, when {(run.BySamples ? next.Calls : "the wood")} is at {Number(next.At.Percent, "0.#")} %{was}")
         {
             Method = next.Kind == ChangeKind.NextStep ? "kiln-schedule" : "equalize-and-condition",
@@ -78,10 +78,23 @@ internal static class ChargeFigures
                 ("wet bulb", Both(next.WetBulb)),
                 ("holds wood at", Percent(next.Emc)),
                 ("calls for it", $"{next.Calls} at {Number(next.At.Percent, "0.#")} %"),
+                .. Comes(run),
                 ("to know", run.Schedule.Note ?? "a starting point, not a recipe"),
             ],
         };
     }
+
+    // What makes the day: the sample that calls, dried on by itself at the charge's rate.
+    private static IEnumerable<(string, string)> Comes(ChargeRun run) => run.Equalizing is not { } equalizing ? [] :
+    [
+        ("the driest sample", equalizing switch
+        {
+            { IsOn: true } => $"nears the {Percent(run.EmcSet)} of the air that is set and does not fall under it: equalizing has begun",
+            { DriestThere: { } hours } => $"at {Percent(equalizing.Finish.EqualizeFromDriest)} in {Number(hours.Hours, "0")} h from the weighing, in the air that is set{(equalizing.WettestComesFirst ? ": the wettest comes first, nothing is left to equalize" : "")}",
+            _ => $"at {Percent(run.Driest)}, equalizing begins at {Percent(equalizing.Finish.EqualizeFromDriest)}",
+        }),
+        ("the wettest sample", equalizing.WettestThere is { } there ? $"at {Percent(equalizing.Finish.EqualizeUntilWettest)} in {Number(there.Half.Hours, "0")} h from the weighing, {Number(there.Most.Hours, "0")} at most" : $"at {Percent(run.Wettest)}"),
+    ];
 
     private static Traced? Controlling(Charge charge, ChargeRun? run)
     {
@@ -141,7 +154,7 @@ internal static class ChargeFigures
             return new("Dry", "not in this air", "", run.Forecast is Outcome<KilnForecast>.NoAnswer(var why) ? why : "the samples are past the moisture wanted") { Method = "kiln-time" };
 
         var rate = (run.Rate as Outcome<KilnRate>.Done)?.Value;
-        return new("Dry", DayWords.Of(end.Dry.Day(), state.Today), "", $"mean at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(end.DryEarly.Day(), end.DryLate.Day(), state.Today)}, 8 times in 10. {OutWords(end, state.Today)}")
+        return new("Dry", DayWords.Of(end.Dry.Day(), state.Today), "", $"mean at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(end.DryEarly.Day(), end.DryLate.Day(), state.Today)}, 8 times in 10. {end.OutWords(state.Today)}")
         {
             Method = "kiln-time",
             Source = $"{forecast.Origin} ({SourceMark.Words(forecast.Mark)})",
@@ -158,15 +171,13 @@ internal static class ChargeFigures
         };
     }
 
-    private static string OutWords(ChargeEnd end, DateOnly today) => $"Equalizing and conditioning take {Number(end.Finish.Hours, "0")} h on top: out from about {DayWords.Of(end.OutOn, today)}";
-
     private static IEnumerable<Traced> Vacuum(YardState state, Charge charge, ChargeVacuum? vacuum)
     {
         if (vacuum is null || !charge.IsRunning || ChargeEnd.Of(state, charge, vacuum) is not { } end)
             yield break;
 
         var forecast = vacuum.Forecast;
-        yield return new("Dry", DayWords.Of(end.Dry.Day(), state.Today), "", $"{vacuum.Slowest.Tag} at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(end.DryEarly.Day(), end.DryLate.Day(), state.Today)}, 8 times in 10. {OutWords(end, state.Today)}")
+        yield return new("Dry", DayWords.Of(end.Dry.Day(), state.Today), "", $"{vacuum.Slowest.Tag} at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(end.DryEarly.Day(), end.DryLate.Day(), state.Today)}, 8 times in 10. {end.OutWords(state.Today)}")
         {
             Method = "vacuum-drying",
             Source = "steam along the grain and radio-frequency power (Chen 1997, Siau 1984)",

@@ -20,6 +20,12 @@ public sealed record ChargeRun
     /// <summary>Mean of the samples; before one is cut, of the stacks by their footage.</summary>
     public required MoistureContent Mean { get; init; }
 
+    /// <summary>The driest sample, or the driest stack as it was read.</summary>
+    public required MoistureContent Driest { get; init; }
+
+    /// <summary>The wettest.</summary>
+    public required MoistureContent Wettest { get; init; }
+
     /// <summary>True when samples tell; false when the readings before loading stand in for them.</summary>
     public required bool BySamples { get; init; }
 
@@ -59,6 +65,9 @@ public sealed record ChargeRun
     /// <summary>Where the hours of the forecast are counted from.</summary>
     public DateTime ClockFrom => WeighedAt.AddHours(StoodSince.Hours);
 
+    /// <summary>How its samples come to the target; null before its last step, without samples or a setting, and where no rule is printed for the target.</summary>
+    public ChargeEqualizing? Equalizing { get; init; }
+
     /// <summary>Loss a day that does not check this wood, and the wood; no answer where none is printed.</summary>
     public required Outcome<SafeRate> Safe { get; init; }
 
@@ -72,6 +81,24 @@ public sealed record ChargeRun
 
     /// <summary>True when the next change asks for the air that is set already, to the whole degrees a controller takes.</summary>
     public bool NextIsAsSet => Set is { } set && ChargeFigures.Bulbs(set.DryBulb, set.WetBulb) == ChargeFigures.Bulbs(Next.DryBulb, Next.WetBulb);
+
+    /// <summary>How the set air stands to the step in force: ", milder and slower than step 8 of the schedule: 165 / 116 °F"; empty where it is that step's.</summary>
+    /// <remarks>A setting off the schedule is the operator's choice: what is listed stands beside it, so that the two do not contradict each other.</remarks>
+    public string BesideSchedule => Set is not { } set || Math.Abs(StepListed.DryBulb.Fahrenheit - set.DryBulb.Fahrenheit) < BesideFahrenheit ? ""
+        : $", {BesideWords} than step {StepNow + 1} of the schedule: {ListedWords} °F";
+
+    /// <summary>"milder and slower", or "hotter".</summary>
+    public string BesideWords => Set is { } set && set.DryBulb > StepListed.DryBulb ? "hotter" : "milder and slower";
+
+    /// <summary>Bulbs the schedule lists for the step in force.</summary>
+    public string ListedWords => ChargeFigures.Bulbs(StepListed.DryBulb, StepListed.AirFloored90.WetBulb!.Value);
+
+    /// <summary>Said where the set air does not bring the driest sample to where equalizing begins.</summary>
+    internal string TooMoistWords => $"In the air that is set, which holds {EmcSet!.Value.Percent.ToString("0.0", CultureInfo.InvariantCulture)} %, it does not come there: the schedule lists {ListedWords} °F.";
+
+    private KilnStep StepListed => Schedule.Steps[StepNow];
+
+    private const double BesideFahrenheit = 5.0;
 
     /// <summary>Day by which it is dry, early, likely or late.</summary>
     public DateTime? DryAt(Func<KilnForecast, double> hours)
@@ -103,7 +130,7 @@ public sealed record ChargeRun
             var slowest = woods.MaxBy(wood => wood.Thickness.Metres);
             var begun = LearnedKilnRates.Before(state, charge, slowest.Species);
             var rate = bySamples ? Learned(charge, slowest, mean, begun?.Rate) : new Outcome<KilnRate>.NoAnswer("No sample tells how fast it dries.");
-            var forecast = KilnDrying.Forecast(new KilnDryingInput
+            var asked = new KilnDryingInput
             {
                 Species = slowest.Species,
                 Thickness = slowest.Thickness,
@@ -112,27 +139,33 @@ public sealed record ChargeRun
                 Kiln = limit,
                 Schedule = set is null ? schedule : schedule.Holding(set.DryBulb, set.WetBulb, controlling),
                 Rate = (rate as Outcome<KilnRate>.Done)?.Value ?? (begun is { } taught ? new KilnRate(taught.Rate.Factor, taught.Rate.Spread, taught.Rate.Factor) : null),
-            });
+            };
+            var forecast = KilnDrying.Forecast(asked);
             var weighed = bySamples ? charge.SoundSamples.Max(sample => sample.Weighings[^1].At) : charge.LoadedAt;
             var stood = SampleRow.Stood(charge, weighed, now);
             var (driest, wettest) = bySamples ? (charge.Driest!.Moisture, charge.Wettest!.Moisture) : (Read(state, charge).Min(stack => stack.Moisture), controlling);
+            var finish = ChargeFinish.Of(state, charge);
+            var equalizing = bySamples && set is not null && finish is not null && schedule.StepAt(controlling) == schedule.Steps[^1] ? ChargeEqualizing.Of(finish, asked, set, driest, wettest) : null;
             return new ChargeRun
             {
                 Schedule = schedule,
                 Controlling = controlling,
                 Mean = mean,
+                Driest = driest,
+                Wettest = wettest,
                 BySamples = bySamples,
                 StepNow = schedule.Steps.ToList().IndexOf(schedule.StepAt(controlling)),
                 Set = set,
                 Was = charge.Settings.Count > 1 ? charge.Settings[^2] : null,
                 EmcSet = set is null ? null : EmcOf(set.DryBulb, set.WetBulb),
-                Next = ChargeChange.Of(ChargeFinish.Of(state, charge), charge.Target, schedule, controlling, mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast),
+                Next = ChargeChange.Of(finish, equalizing, charge.Target, schedule, controlling, mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast),
                 Frozen = FrozenBy(charge),
                 Rate = rate,
                 Begun = begun,
                 Forecast = forecast,
                 WeighedAt = weighed,
                 StoodSince = stood,
+                Equalizing = equalizing,
                 Safe = SafeRate.For(slowest.Species, slowest.Thickness),
                 Fastest = SampleRow.Of(charge, now).Where(row => !row.Sample.Retired).MaxBy(row => row.DailyLossPct ?? double.MinValue),
             };

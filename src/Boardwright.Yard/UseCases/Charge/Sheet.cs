@@ -50,6 +50,9 @@ public sealed record ChargeSheet
     /// <summary>A sentence about wood lost, gaps and the like; empty when there is nothing.</summary>
     public required IReadOnlyList<string> Minds { get; init; }
 
+    /// <summary>Open orders that wait for its wood, the first due first.</summary>
+    public required IReadOnlyList<Order> Orders { get; init; }
+
     public static Outcome<ChargeSheet> Of(YardState state, string tag, DateTime now)
     {
         ArgumentNullException.ThrowIfNull(state);
@@ -80,9 +83,14 @@ public sealed record ChargeSheet
             Treatment = ChargeFigures.Treatment(charge, state.Today),
             Caution = CautionFor(state, charge, safety, stall),
             Next = NextFor(state, charge, drying, verdict),
+            Orders = OrdersOf(state, charge),
             Minds = [.. StackRedry.IsRedry(state, charge) ? [RedryMind] : Array.Empty<string>(), .. MindsOf(charge)],
         };
     }
+
+    // Orders that name a stack of it, and those a stack of it is kept for.
+    private static IReadOnlyList<Order> OrdersOf(YardState state, Charge charge) => [.. state.Orders.Values
+        .Where(order => order.IsOpen && charge.StacksInside.Any(tag => state.Stacks[tag].ReservedFor == order.Tag || order.Lines.Any(line => !line.IsFilled && line.Asked.Stacks.Contains(tag)))).OrderBy(order => order.DueOn)];
 
     private static string UnderTitle(YardState state, Charge charge)
     {
@@ -120,21 +128,19 @@ public sealed record ChargeSheet
             not null when again <= state.Today => new($"Weigh the {charge.SoundSamples.Count()} samples.", $"They were weighed {(state.Today.DayNumber - last!.Value.DayNumber is var days && days == 1 ? "yesterday" : $"{days} days ago")}.", "Write the weights", $"/charges/{charge.Tag}/weigh"),
             not null => new(
                 $"Leave it at {ChargeFigures.Bulbs(run.Set!.DryBulb, run.Set.WetBulb)} °F, weigh again {(again == state.Today.AddDays(1) ? "tomorrow" : again?.ToString("'on' ddd d MMM", CultureInfo.InvariantCulture))}.",
-                $"{Milder(run)}{ChargeFigures.ChangeWords(run.Next)} when {run.Next.Calls} is at {Text(run.Next.At.Percent)} %{(run.Next.DueAt is { } due ? $": about {DayWords.Of(due.Day(), state.Today)}" : "")}.",
+                $"{Beside(run)}{ChargeFigures.ChangeWords(run.Next)} when {run.Next.Calls} is at {Text(run.Next.At.Percent)} %{(run.Next.DueAt is { } due ? $": about {DayWords.Of(due.Day(), state.Today)}" : "")}.",
                 "Write the weights", $"/charges/{charge.Tag}/weigh"),
             _ => new("Read the gauge and write it down.", "No samples can be weighed inside.", "Write the air", $"/charges/{charge.Tag}/air"),
         };
     }
 
-    // A setting behind the schedule is the operator's choice: what the schedule lists stands beside it, so that the two do not contradict each other.
-    private static string Milder(ChargeRun run)
+    private static string Beside(ChargeRun run) => (run.Equalizing, run.BesideSchedule) switch
     {
-        var listed = run.Schedule.Steps[run.StepNow];
-        return listed.DryBulb.Fahrenheit - run.Set!.DryBulb.Fahrenheit < MilderFahrenheit ? ""
-            : $"That is milder and slower than the schedule, which lists {ChargeFigures.Bulbs(listed.DryBulb, listed.AirFloored90.WetBulb!.Value)} °F for this moisture; set that if it shall go faster. ";
-    }
-
-    private const double MilderFahrenheit = 5.0;
+        ({ IsOn: true } equalizing, var beside) => $"The air that is set is that of equalizing at {Text(equalizing.Finish.EqualizeEmc.Percent)} %: it has begun{beside}. ",
+        ({ DriestThere: null }, _) when run.Next is { Kind: ChangeKind.Equalize, IsDue: false } => $"{run.TooMoistWords} ",
+        (_, { Length: > 2 } beside) => $"That is {beside[2..]}; set that if it shall go faster. ",
+        _ => "",
+    };
 
     // What would have been done had the bulbs been sound, so that nobody wonders.
     private static string WouldBe(YardState state, ChargeRun run) => run.Next.IsDue

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Boardwright.Drying;
 using Boardwright.Drying.Schedules;
 using Boardwright.Quantities;
 using Boardwright.Wood;
@@ -68,16 +67,20 @@ public sealed record ChargeVerdict(PullStep Step, string Says, string Do, IReadO
             return (PullStep.DryOn, $"No rule is printed for {Text(charge.Target)}: equalizing and conditioning are yours to judge.", "Weigh on; test for stress before you pull.");
         if (wettest.Moisture <= charge.Target)
             return AtTarget(state, charge, run, finish, now);
-        if (driest.Moisture > finish.EqualizeFromDriest)
+        if (driest.Moisture > finish.EqualizeFromDriest && run.Equalizing is not { IsOn: true })
         {
             var due = run.Next is { Kind: ChangeKind.Equalize, DueAt: { } at } ? $", about {DayWords.Of(at.Day(), state.Today)}" : "";
             return (PullStep.DryOn, $"No. Driest {Text(driest.Moisture)} in sample {driest.Name}, wettest {Text(wettest.Moisture)} in sample {wettest.Name}; {Text(charge.Target)} is wanted.",
-                $"Dry on until the driest is at {Text(finish.EqualizeFromDriest)}{due}, then equalize.");
+                run.Equalizing is { WettestComesFirst: true } && run.Next.DueAt is { } whole
+                ? $"Dry on until sample {wettest.Name} is at {Text(charge.Target)}, about {DayWords.Of(whole.Day(), state.Today)}, before the driest falls to {Text(finish.EqualizeFromDriest)}: then nothing is left to equalize."
+                : $"Dry on until the driest is at {Text(finish.EqualizeFromDriest)}{due}, then equalize.{(run.Equalizing is { DriestThere: null } ? $" {run.TooMoistWords}" : "")}");
         }
 
-        var hours = HoursToTarget(state, charge, run, finish, wettest);
-        return (PullStep.Equalize, $"No. The driest is low enough at {Text(driest.Moisture)}, the wettest is still at {Text(wettest.Moisture)}, {Text(charge.Target)} is wanted.",
-            $"Equalize at {Text(finish.EqualizeEmc)}{(hours is { } known ? $" for about {known.Half.Hours:0} h more, up to {known.Most.Hours:0}" : "")}, until sample {wettest.Name} is at {Text(finish.EqualizeUntilWettest)}: samples end it, not the clock.");
+        var passed = (now - run.ClockFrom).TotalHours;
+        var hours = run.Equalizing?.WettestThere is { } known ? string.Create(CultureInfo.InvariantCulture, $" for about {Math.Max(0.0, known.Half.Hours - passed):0} h more, up to {Math.Max(0.0, known.Most.Hours - passed):0}") : "";
+        var driestWords = driest.Moisture > finish.EqualizeFromDriest ? $"The driest is at {Text(driest.Moisture)} in sample {driest.Name}" : $"The driest is low enough at {Text(driest.Moisture)}";
+        return (PullStep.Equalize, $"No. {driestWords}, the wettest is still at {Text(wettest.Moisture)} in sample {wettest.Name}; {Text(charge.Target)} is wanted.",
+            $"Equalize at {Text(finish.EqualizeEmc)}{hours}, until sample {wettest.Name} is at {Text(finish.EqualizeUntilWettest)}: samples end it, not the clock.{(run.Equalizing is { IsOn: true } ? " The air that is set holds that already." : "")}");
     }
 
     // Every sample is there: only locked stress can still keep it inside.
@@ -106,24 +109,6 @@ public sealed record ChargeVerdict(PullStep Step, string Says, string Do, IReadO
             StressVerdict.ConditionLonger => (PullStep.Condition, $"Not yet. {dry} The prongs turn in: casehardened.", $"Condition longer at {Text(finish.ConditionEmc)}, then cut another section."),
             _ => (PullStep.Pull, $"Yes, with a warning. {dry} The prongs turn out: it was conditioned too long, which is hard to cure.", "Stop conditioning and unload it; do not sell it for resawing."),
         };
-    }
-
-    private static TimeBand? HoursToTarget(YardState state, Charge charge, ChargeRun run, KilnFinish finish, Sample wettest)
-    {
-        var stack = wettest.Stack is { } tag && state.Stacks.TryGetValue(tag, out var own) ? own : state.Stacks[charge.Stacks[0]];
-        var dryBulb = run.Set?.DryBulb ?? run.Next.DryBulb;
-        if (KilnFinish.WetBulbFor(dryBulb, finish.EqualizeEmc) is not { } wetBulb)
-            return null;
-        var air = new KilnStep { Above = MoistureContent.OvenDry, DryBulbFahrenheit = dryBulb.Fahrenheit, DepressionFahrenheit = (dryBulb - wetBulb).FahrenheitDegrees };
-        return KilnDrying.Forecast(new()
-        {
-            Species = stack.Species,
-            Thickness = stack.SawnThickness ?? stack.Thickness.Length,
-            From = wettest.Moisture,
-            To = charge.Target,
-            Schedule = run.Schedule with { Steps = [air] },
-            Rate = (run.Rate as Outcome<KilnRate>.Done)?.Value,
-        }) is Outcome<KilnForecast>.Done(var forecast) ? new TimeBand(Elapsed.FromHours(forecast.HoursP50), Elapsed.FromHours(forecast.HoursP90)) : null;
     }
 
     // With the spread of the samples, which is more than that of the lot: on the safe side.

@@ -1,0 +1,131 @@
+using Boardwright.Drying;
+using Boardwright.Drying.Schedules;
+using Boardwright.Quantities;
+using Boardwright.Testing;
+using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.Facts;
+using Boardwright.Yard.UseCases;
+
+namespace Boardwright.Yard.Tests.Charges;
+
+/// <summary>How a charge in its last step comes to its target; the rule of the Dry Kiln Operator's Manual (1991), ch. 7, from memory of the source.</summary>
+public sealed class ChargeEqualizingTests
+{
+    private static readonly DateTime Morning = new(2026, 11, 2, 8, 0, 0);
+
+    [Fact]
+    public void Air_of_equalizing_takes_no_sample_down_to_itself_so_that_the_wettest_calls_for_the_next_change()
+    {
+        // 150/112 °F holds 5.0 %, what equalizing for 7 % holds; the driest sample stands at 9.8 % (X-07).
+        var run = Run(DemonstrationBook.Open());
+
+        Assert.Equal(run.Schedule.Steps.Count - 1, run.StepNow);
+        Assert.True(run.Equalizing!.IsOn);
+        Assert.Null(run.Equalizing.DriestThere);
+        Assert.Equal(ChangeKind.Condition, run.Next.Kind);
+        Assert.Equal(7.0, run.Next.At.Percent, 1e-6);
+        Assert.Equal(11.0, ChargeRun.EmcOf(run.Next.DryBulb, run.Next.WetBulb)!.Value.Percent, 0.01);
+        Assert.False(run.Next.IsDue);
+        Assert.Equal(run.ClockFrom.AddHours(run.Equalizing.WettestThere!.Value.Half.Hours), run.Next.DueAt);
+    }
+
+    [Fact]
+    public void Drier_air_calls_for_equalizing_on_the_day_the_driest_sample_itself_comes_there()
+    {
+        // The driest at 6 %, the others far behind.
+        var book = Set(165.0, 116.0);
+        foreach (var (sample, percent) in book.State.Charges["C-61"].Samples.Zip([11.0, 13.0, 9.0, 12.0, 6.0, 12.5]))
+            Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(book.Write("Pell", new SampleWeighed("C-61", sample.Name, sample.CalculatedDry.Grams * (1.0 + (percent / 100.0))), Morning));
+        var run = Run(book);
+        var there = Assert.IsType<Outcome<KilnForecast>.Done>(KilnDrying.Forecast(new()
+        {
+            Species = DemonstrationBook.Yard.Stacks["S-10"].Species,
+            Thickness = DemonstrationBook.Yard.Stacks["S-10"].SawnThickness ?? DemonstrationBook.Yard.Stacks["S-10"].Thickness.Length,
+            From = run.Driest,
+            To = MoistureContent.FromPercent(5.0),
+            Kiln = new KilnEquipment("K1", Temperature.FromFahrenheit(165.0)),
+            Schedule = run.Schedule.Holding(run.Set!.DryBulb, run.Set.WetBulb, run.Controlling),
+            Rate = Assert.IsType<Outcome<KilnRate>.Done>(run.Rate).Value,
+        })).Value;
+
+        Assert.False(run.Equalizing!.IsOn);
+        Assert.Equal(ChangeKind.Equalize, run.Next.Kind);
+        Assert.Equal(5.0, run.Next.At.Percent, 1e-6);
+        Assert.Equal(run.ClockFrom.AddHours(there.HoursP50), run.Next.DueAt!.Value, TimeSpan.FromMinutes(1.0));
+        Assert.True(run.Equalizing.WettestThere!.Value.Half > run.Equalizing.DriestThere!.Value);
+    }
+
+    [Fact]
+    public void Where_the_wettest_is_at_the_target_before_the_driest_is_low_nothing_is_left_to_equalize()
+    {
+        // In 3.6 % air: 14.1 to 7 % leaves 3.4 of 10.5 points over it, 9.8 to 5 % only 1.4 of 6.2.
+        var book = Set(165.0, 116.0);
+        var run = Run(book);
+
+        Assert.True(run.Equalizing is { IsOn: false, WettestComesFirst: true });
+        Assert.Equal(ChangeKind.Condition, run.Next.Kind);
+        Assert.Equal(7.0, run.Next.At.Percent, 1e-6);
+        Assert.Contains("nothing is left to equalize", Sheet(book).Verdict!.Do, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Moister_air_names_no_day_and_says_why()
+    {
+        // 140/108 °F holds 5.8 %: nothing comes to 5 % in it.
+        var book = Set(140.0, 108.0);
+
+        Assert.Null(Run(book).Next.DueAt);
+        Assert.Contains("not in the air that is set", Figure(book, "Set next").Basis, StringComparison.Ordinal);
+        Assert.Contains("which holds 5.8 %, it does not come there: the schedule lists 165 / 116 °F", Sheet(book).Verdict!.Do, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Setting_off_the_schedule_says_so_where_both_stand()
+    {
+        var (here, listed) = (Figure(DemonstrationBook.Open(), "Set now"), Figure(Set(165.0, 116.0), "Set now"));
+
+        Assert.Contains("milder and slower than step 8 of the schedule: 165 / 116 °F", here.Basis, StringComparison.Ordinal);
+        Assert.DoesNotContain("than step", listed.Basis, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Charge_comes_out_once_its_wettest_sample_is_there_and_conditioned()
+    {
+        var state = DemonstrationBook.Yard;
+        var run = Run(DemonstrationBook.Open());
+        var end = ChargeEnd.Of(state, state.Charges["C-61"], Morning)!;
+        var conditioning = StressTest.UsualConditioning(state.Stacks["S-10"].SawnThickness ?? state.Stacks["S-10"].Thickness.Length);
+
+        Assert.Equal(run.Next.DueAt!.Value.AddHours(conditioning.Hours), end.Out, TimeSpan.FromMinutes(1.0));
+        Assert.True(end.Out > end.Dry);
+        Assert.Contains("The wettest sample is likely at 7 % on", Figure(DemonstrationBook.Open(), "Dry").Basis, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Day_out_that_is_not_the_day_it_is_ready_says_what_it_waits_for()
+    {
+        // Weighed again on 4 November it is ready on Sunday 15 November.
+        var state = DemonstrationBook.On(new(2026, 11, 4));
+        var end = ChargeEnd.Of(state, state.Charges["C-61"], new(2026, 11, 4, 8, 0, 0))!;
+
+        Assert.Equal(DayOfWeek.Sunday, end.Out.DayOfWeek);
+        Assert.Equal(DayOfWeek.Monday, end.OutOn.DayOfWeek);
+        Assert.Contains("On Sunday 15 Nov no crew that may unload is there: out from about 16 Nov", end.OutWords(state.Today), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Order_that_waits_for_the_charge_is_named() => Assert.Equal(["O-303"], Sheet(DemonstrationBook.Open()).Orders.Select(order => order.Tag));
+
+    private static YardBook Set(double dryFahrenheit, double wetFahrenheit)
+    {
+        var book = DemonstrationBook.Open();
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(book.Write("Pell", new SettingsChanged("C-61", Temperature.FromFahrenheit(dryFahrenheit).Celsius, Temperature.FromFahrenheit(wetFahrenheit).Celsius), Morning.AddHours(-1.0)));
+        return book;
+    }
+
+    private static ChargeRun Run(YardBook book) => Assert.IsType<Outcome<ChargeRun>.Done>(Sheet(book).Run).Value;
+
+    private static Traced Figure(YardBook book, string label) => Sheet(book).Figures.Single(figure => figure.Label == label);
+
+    private static ChargeSheet Sheet(YardBook book) => Assert.IsType<Outcome<ChargeSheet>.Done>(ChargeSheet.Of(book.State, "C-61", Morning)).Value;
+}
