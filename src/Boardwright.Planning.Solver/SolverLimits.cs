@@ -25,6 +25,12 @@ public sealed record SolverLimits(double Seconds, int Workers, double? Repeatabl
     /// <summary>A plan found later takes the place of <see cref="Start"/> only when it makes lateness less, or risk and cost together by this many cents: people set themselves to a plan.</summary>
     public long ChangeWorthCents { get; init; }
 
+    /// <summary>The search ends once lateness is proven to be within this share of the least, percent of what the plan counts; null: it goes on to its other limits.</summary>
+    public double? EnoughGapPercent { get; init; }
+
+    /// <summary>Whether lateness is near enough to its bound.</summary>
+    internal bool IsEnough(long late, long bound) => EnoughGapPercent is { } gap && 100.0 * (late - bound) <= gap * late;
+
     internal string Parameters(double seconds)
     {
         var common = FormattableString.Invariant($"max_time_in_seconds:{seconds},num_workers:{Workers},random_seed:{Seed}");

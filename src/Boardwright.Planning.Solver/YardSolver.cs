@@ -106,7 +106,7 @@ public static class YardSolver
         var (start, reached, seconds) = (best, new[] { score.LateCents, score.RiskCents }, SearchShare(tables) * limits.Seconds);
         var most = limits.RepeatableWork is { } work ? (int)Math.Max(1.0, work * Math.Min(VisitsMost, VisitsPerPair * tables.Stacks.Length * tables.Stacks.Length)) : int.MaxValue;
         var steps = limits.RepeatableWork is { } share ? (int)Math.Max(1.0, share * BoundSteps) : int.MaxValue;
-        double Progress(int visited) => cancel.IsCancellationRequested ? 1.0 : Math.Max((double)visited / most, watch.Elapsed.TotalSeconds / seconds);
+        double Progress(int visited) => cancel.IsCancellationRequested || limits.IsEnough(Volatile.Read(ref reached[0]), Volatile.Read(ref bounds[0])) ? 1.0 : Math.Max((double)visited / most, watch.Elapsed.TotalSeconds / seconds);
         void Search() => search.Run(start, Progress, (plan, found) =>
         {
             (reached[0], reached[1]) = (found.LateCents, Math.Min(reached[1], found.RiskCents));
@@ -117,7 +117,7 @@ public static class YardSolver
             for (var level = 0; level < 2; level++)
             {
                 var (one, until) = (level, level == 0 ? seconds * LateBoundShare : seconds);
-                bool More(int done) => done < steps && !cancel.IsCancellationRequested && watch.Elapsed.TotalSeconds < until;
+                bool More(int done) => !limits.IsEnough(Volatile.Read(ref reached[0]), Volatile.Read(ref bounds[0])) && done < steps && !cancel.IsCancellationRequested && watch.Elapsed.TotalSeconds < until;
                 if (bounds[one] < reached[one] && More(0))
                 {
                     bounds[one] = Math.Max(bounds[one], ChargeBound.Of(tables, one == 1, () => Volatile.Read(ref reached[one]), More, found => bounds[one] = Math.Max(bounds[one], found)));
@@ -147,7 +147,7 @@ public static class YardSolver
         for (var level = 0; level < LevelNames.Length; level++)
         {
             var left = limits.Seconds - watch.Elapsed.TotalSeconds;
-            if (cancel.IsCancellationRequested || LevelRun.ValueOf(score, level) <= bounds[level] || (limits.RepeatableWork is null && (tables.Stacks.Length > ModelStacksMost || left < tables.Stacks.Length * SecondsPerStack)))
+            if (cancel.IsCancellationRequested || limits.IsEnough(score.LateCents, bounds[0]) || LevelRun.ValueOf(score, level) <= bounds[level] || (limits.RepeatableWork is null && (tables.Stacks.Length > ModelStacksMost || left < tables.Stacks.Length * SecondsPerStack)))
             {
                 continue; // nothing better exists, or there is no time to build the model
             }

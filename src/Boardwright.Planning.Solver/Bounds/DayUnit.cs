@@ -27,7 +27,7 @@ internal sealed class DayUnit
     public IEnumerable<int> WarmUps(int kiln)
     {
         var k = tables.Kilns[kiln];
-        return Stacks.Any(stack => tables.Stacks[stack].Uses[kiln] is null) || LoadTenths > k.CapacityTenths ? []
+        return Stacks.Any(stack => tables.Stacks[stack].Uses[kiln] is null) || LoadTenths > k.CapacityTenths || Stacks.Sum(stack => tables.Stacks[stack].WeightKg) > k.WeightMostKg ? []
             : Enumerable.Range(0, k.WarmSteps.Length).Where(warmUp => k.HoldMostTenths + Math.Max(k.StructureTenths[warmUp] + WarmTenths(kiln, warmUp), RunTenths(kiln)) <= k.CoilTenths);
     }
 

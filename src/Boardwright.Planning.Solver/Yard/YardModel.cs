@@ -209,6 +209,11 @@ internal sealed partial class YardModel
             var here = Enumerable.Range(0, tables.Stacks.Length).Where(s => slot.Has[s] is not null).ToList();
             Model.AddMaxEquality(slot.Used, here.Select(s => slot.Has[s]!));
             Model.Add(LinearExpr.WeightedSum(here.Select(s => slot.Has[s]!), here.Select(s => (long)tables.Stacks[s].LoadTenths)) <= k.CapacityTenths);
+            if (k.WeightMostKg < int.MaxValue)
+            {
+                Model.Add(LinearExpr.WeightedSum(here.Select(s => slot.Has[s]!), here.Select(s => (long)tables.Stacks[s].WeightKg)) <= k.WeightMostKg);
+            }
+
             foreach (var a in here)
             {
                 costs.Add(slot.Has[a]! * tables.Stacks[a].Uses[slot.Kiln]!.HeatCents);

@@ -116,6 +116,8 @@ public static partial class PlanCheck
 
         var load = stacks.Sum(stack => stack.Load.Count);
         Demand(load <= kiln.Capacity.Count + Forgiven, PlanFaultKind.TooFull, Words($"{load:0} bf of 4/4 in kiln {kiln.Id}, which holds {kiln.Capacity.Count:0}"), found);
+        var weight = stacks.Sum(stack => stack.Weight.Kilograms);
+        Demand(kiln.MostWeight is not { } most || weight <= most.Kilograms + Forgiven, PlanFaultKind.TooHeavy, Words($"{weight:0} kg in kiln {kiln.Id}, which carries {kiln.MostWeight?.Kilograms:0}"), found);
         for (var a = 0; a < stacks.Count; a++)
         {
             for (var b = a + 1; b < stacks.Count; b++)

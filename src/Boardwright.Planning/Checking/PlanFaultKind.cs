@@ -30,6 +30,9 @@ public enum PlanFaultKind
     /// <summary>More wood than the kiln holds.</summary>
     TooFull,
 
+    /// <summary>More weight than the kiln carries.</summary>
+    TooHeavy,
+
     /// <summary>A matched set torn apart.</summary>
     SetTorn,
 

@@ -92,6 +92,7 @@ public sealed class TinyYardSearch
     private bool Fits(int kiln, int[] stacks) =>
         stacks.All(s => tables.Stacks[s].Uses[kiln] is not null)
         && stacks.Sum(s => tables.Stacks[s].LoadTenths) <= tables.Kilns[kiln].CapacityTenths
+        && stacks.Sum(s => tables.Stacks[s].WeightKg) <= tables.Kilns[kiln].WeightMostKg
         && stacks.All(a => stacks.All(b => a == b || tables.Together[a, b]))
         && stacks.Select(s => tables.Stacks[s].Stack.MatchedSet).Where(set => set is not null).All(set =>
             tables.Stacks.Where(s => s.Stack.MatchedSet == set).All(s => stacks.Contains(Array.IndexOf(tables.Stacks, s))));

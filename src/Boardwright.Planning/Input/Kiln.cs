@@ -20,4 +20,8 @@ namespace Boardwright.Planning;
 public sealed record Kiln(
     string Id, string Kind, BoardFeet Capacity, Length LongestPiece, Temperature Hottest, Power? Coil, Elapsed Loading, Elapsed Unloading,
     IReadOnlyList<Elapsed> WarmUps, Energy StructureHeat, IReadOnlyList<Power> Holding, decimal MoneyPerDay, decimal MoneyPerKwh,
-    IReadOnlyList<StepRange> Outages);
+    IReadOnlyList<StepRange> Outages)
+{
+    /// <summary>Most weight its floor, truck or rails carry; null where nobody says.</summary>
+    public Mass? MostWeight { get; init; }
+}

@@ -27,4 +27,8 @@ namespace Boardwright.Planning;
 public sealed record Stack(
     string Id, string Family, Length Thickness, Length LongestPiece, BoardFeet Volume, BoardFeet Load, BoardFeet Yield, MoistureContent Moisture,
     ScheduleMildness Mildness, string Owner, bool OwnerShares, bool NeverKiln, string? MatchedSet, DateOnly AvailableFrom, Temperature? HeatedTo,
-    IReadOnlyList<DryingTime> DryingTimes, decimal GainWhenDry, decimal WaitingMoneyPerDay);
+    IReadOnlyList<DryingTime> DryingTimes, decimal GainWhenDry, decimal WaitingMoneyPerDay)
+{
+    /// <summary>What it weighs now, water and all: on the safe side for later days, since wood that waits grows lighter.</summary>
+    public Mass Weight { get; init; }
+}

@@ -42,7 +42,7 @@ internal sealed class Timetable
     /// <summary>Whether stacks may stand together in a kiln: it is open to each, holds them, and they may share it.</summary>
     public bool Fits(int kiln, ReadOnlySpan<int> stacks)
     {
-        var load = 0;
+        var (load, weight) = (0, 0);
         for (var a = 0; a < stacks.Length; a++)
         {
             if (tables.Stacks[stacks[a]].Uses[kiln] is null)
@@ -51,6 +51,7 @@ internal sealed class Timetable
             }
 
             load += tables.Stacks[stacks[a]].LoadTenths;
+            weight += tables.Stacks[stacks[a]].WeightKg;
             for (var b = 0; b < a; b++)
             {
                 if (!tables.Together[stacks[a], stacks[b]])
@@ -60,7 +61,7 @@ internal sealed class Timetable
             }
         }
 
-        return load <= tables.Kilns[kiln].CapacityTenths;
+        return load <= tables.Kilns[kiln].CapacityTenths && weight <= tables.Kilns[kiln].WeightMostKg;
     }
 
     /// <summary>The earliest charge of these stacks after all others of the kiln; null when there is none.</summary>

@@ -11,6 +11,7 @@ internal sealed class KilnTable
         Loading = calendar.StepsFor(kiln.Loading);
         Unloading = calendar.StepsFor(kiln.Unloading);
         CapacityTenths = Tenths.Down(kiln.Capacity.Count);
+        WeightMostKg = kiln.MostWeight is { } most ? (int)Math.Floor(most.Kilograms + 1e-6) : int.MaxValue;
         WarmSteps = [.. kiln.WarmUps.Select(calendar.StepsFor)];
         OnBoiler = kiln.Coil is not null;
         CoilTenths = kiln.Coil is { } coil ? Tenths.Down(coil.Kilowatts) : int.MaxValue;
@@ -37,6 +38,9 @@ internal sealed class KilnTable
     public int Unloading { get; }
 
     public int CapacityTenths { get; }
+
+    /// <summary>A great number where nobody says.</summary>
+    public int WeightMostKg { get; }
 
     public int[] WarmSteps { get; }
 

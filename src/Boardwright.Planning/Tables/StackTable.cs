@@ -10,6 +10,7 @@ internal sealed class StackTable
         Stack = stack;
         Started = started;
         LoadTenths = Tenths.Up(stack.Load.Count);
+        WeightKg = (int)Math.Ceiling(stack.Weight.Kilograms - 1e-6);
         YieldTenths = Tenths.Down(stack.Yield.Count);
         AvailableDay = Math.Max(0, calendar.DayNumber(stack.AvailableFrom));
         AvailableStep = AvailableDay * calendar.StepsPerDay;
@@ -23,6 +24,8 @@ internal sealed class StackTable
     public bool Started { get; }
 
     public int LoadTenths { get; }
+
+    public int WeightKg { get; }
 
     public int YieldTenths { get; }
 
@@ -40,7 +43,7 @@ internal sealed class StackTable
     private KilnUse? Use(Stack stack, KilnTable kiln, PlanCalendar calendar)
     {
         var time = stack.DryingTimes.FirstOrDefault(t => t.KilnKind == kiln.Kiln.Kind);
-        var closed = time is null || stack.NeverKiln || stack.LongestPiece > kiln.Kiln.LongestPiece || LoadTenths > kiln.CapacityTenths
+        var closed = time is null || stack.NeverKiln || stack.LongestPiece > kiln.Kiln.LongestPiece || LoadTenths > kiln.CapacityTenths || WeightKg > kiln.WeightMostKg
             || stack.HeatedTo > kiln.Kiln.Hottest;
         return closed ? null : new(
             ByDay(time!.HalfByDay, calendar), ByDay(time.MostByDay, calendar),

@@ -51,6 +51,21 @@ public sealed class PlanCheckTests
         { "air-dried wood through the kiln", PlanFaultKind.WrongWood, Alone("K1", "S-3") },
     };
 
+    [Fact]
+    public void A_load_heavier_than_the_kiln_carries_is_caught()
+    {
+        var stacks = Sound.Charges[1].Stacks;
+        var heavy = Input with
+        {
+            Stacks = [.. Input.Stacks.Select(stack => stacks.Contains(stack.Id) ? stack with { Weight = Mass.FromKilograms(700) } : stack)],
+            Kilns = [.. Input.Kilns.Select(kiln => kiln.Id == Sound.Charges[1].Kiln ? kiln with { MostWeight = Mass.FromKilograms(700 * stacks.Count - 1) } : kiln)],
+        };
+        var carries = heavy with { Kilns = [.. heavy.Kilns.Select(kiln => kiln with { MostWeight = Mass.FromKilograms(700 * stacks.Count) })] };
+
+        Assert.Contains(PlanCheck.Faults(heavy, Sound), fault => fault.Kind == PlanFaultKind.TooHeavy);
+        Assert.Empty(PlanCheck.Faults(carries, Sound));
+    }
+
     [Theory, MemberData(nameof(Spoilt))]
     public void A_spoilt_plan_is_caught(string what, PlanFaultKind kind, Plan plan)
     {

@@ -49,6 +49,19 @@ public sealed class YardSolverTests
         Assert.All(kept.Levels.Take(2), level => Assert.True(level.BoundCents <= best.Levels.Single(one => one.Name == level.Name).Cents));
     }
 
+    /// <summary>The search ends at a gap: what it leaves is sound and as near the bound as was asked.</summary>
+    [Theory, InlineData(100.0), InlineData(60.0), InlineData(0.0)]
+    public void Search_ends_once_lateness_is_near_enough_to_its_bound(double gap)
+    {
+        var input = SeasonYard.Input;
+        var limits = new SolverLimits(60, 2) { EnoughGapPercent = gap };
+
+        var answer = Done(YardSolver.Solve(input, limits, cancel: TestContext.Current.CancellationToken));
+
+        Assert.Empty(PlanCheck.Faults(input, answer.Plan, answer.Outlook));
+        Assert.True(answer.Levels[0].GapPercent <= gap, $"{answer.Levels[0]}");
+    }
+
     /// <summary>What every page goes by while a newer plan is worked: the earlier loads under the facts there are, sound, and bounded by what holds for any plan.</summary>
     [Theory, MemberData(nameof(Seeds))]
     public void Earlier_plan_is_carried_on_without_a_search(ulong seed)
@@ -76,6 +89,7 @@ public sealed class YardSolverTests
     [InlineData("crew")]
     [InlineData("outages")]
     [InlineData("capacity")]
+    [InlineData("weight")]
     [InlineData("length")]
     [InlineData("sharing")]
     [InlineData("never kiln")]
@@ -194,6 +208,7 @@ public sealed class YardSolverTests
             "crew" => input with { Calendar = input.Calendar with { KilnsAtOnce = 9 } },
             "outages" => Kilns(k => k with { Outages = [] }),
             "capacity" => Kilns(k => k with { Capacity = BoardFeet.From(1e5) }),
+            "weight" => Kilns(k => k with { MostWeight = null }),
             "length" => Kilns(k => k with { LongestPiece = Length.FromFeet(100) }),
             "sharing" => input with { Sharing = new(100, 100) },
             "never kiln" => Stacks(s => s with { NeverKiln = false }),

@@ -8,6 +8,8 @@ internal static class TinyYards
 {
     private const int StepsPerDay = 4;
 
+    private const ulong Heavy = 100_000; // weights have their own chance, so that the rest of a yard is what it was without them
+
     public static PlanInput Make(ulong seed)
     {
         var chance = new RandomSequence(seed);
@@ -26,6 +28,9 @@ internal static class TinyYards
         StartedCharge[] standing = started
             ? [new("C-1", "K1", ["S-4"], Elapsed.FromHours(6 * chance.NextIndex(4)), Elapsed.FromHours(24), Kilowatts(chance, 3))]
             : [];
+        var weights = new RandomSequence(seed + Heavy);
+        stacks = [.. stacks.Select(stack => stack with { Weight = Mass.FromKilograms(400 + 100 * weights.NextIndex(8)) })];
+        kilns = [.. kilns.Select(kiln => weights.NextIndex(2) == 0 ? kiln with { MostWeight = Mass.FromKilograms(600 + 100 * weights.NextIndex(8)) } : kiln)];
         return new(
             calendar, kilns, stacks, standing, [Order(chance, "O-1", stacks), Order(chance, "O-2", stacks)],
             new(

@@ -30,6 +30,20 @@ public sealed class ChargeLayTests
         Assert.Contains(lay.Minds, mind => mind.Contains("opposite polarity", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Load_heavier_than_the_kiln_carries_is_named()
+    {
+        var yard = DemonstrationBook.Yard;
+        var light = Assert.IsType<Outcome<ChargeLay>.Done>(ChargeLay.Of(yard, "K3", ["S-19"])).Value;
+        var carries = light.Weights.Sum(weight => weight.Kilograms);
+        var weak = yard with { Kilns = yard.Kilns.SetItem("K3", yard.Kilns["K3"] with { Installed = yard.Kilns["K3"].Installed with { LoadMaxKg = carries - 1.0 } }) };
+        var lay = Assert.IsType<Outcome<ChargeLay>.Done>(ChargeLay.Of(weak, "K3", ["S-19"])).Value;
+
+        Assert.DoesNotContain(light.Minds, mind => mind.Contains("carries", StringComparison.Ordinal));
+        Assert.Contains(lay.Minds, mind => mind.StartsWith($"It weighs {carries:#,0} kg; K3 carries {carries - 1.0:#,0}", StringComparison.Ordinal));
+        Assert.Contains("of 2,400 that K3 carries", light.Figures.Single(figure => figure.Label == "Heaviest place").Basis, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("K9", "S-07", "K1, K2, K3")]
     [InlineData("K1", "S-99", "a stack of the book")]

@@ -14,7 +14,7 @@ public enum KilnType
 public sealed record KilnInstalled(
     string Kiln, KilnType Type, double CapacityBf, double PieceLengthMaxM, double DryBulbMaxC, double HeatKw, [property: JsonIgnore(Condition = JsonIgnoreCondition.Never)] double? HeatAtWaterC,
     int StackPlaces, double PlaceWidthMm, double PlaceLengthM, double PlaceHeightMm, double FillOfLayers,
-    double LoadHours, double UnloadHours, double FansKw, decimal FixedPerDayMoney, IReadOnlyList<HoldingHeat> HoldingHeat, string? Note = null) : SetupFact;
+    double LoadHours, double UnloadHours, double FansKw, decimal FixedPerDayMoney, IReadOnlyList<HoldingHeat> HoldingHeat, string? Note = null, double? LoadMaxKg = null) : SetupFact;
 
 /// <summary>Heat that keeps a kiln warm at an outside temperature.</summary>
 public sealed record HoldingHeat(double OutsideC, double HeatKw);

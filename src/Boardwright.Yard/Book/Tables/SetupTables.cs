@@ -30,7 +30,7 @@ internal static class SetupTables
         YardTable.Of("kilns", "kiln,type,capacity_44_bf", r => new KilnInstalled(
             r.Text("kiln"), r.Word<KilnType>("type"), r.Number("capacity_44_bf"), r.M("max_piece"), r.C("max_dry_bulb"), r.Number("heat_kw"), r.COrNull("heat_at_water"),
             r.Whole("stack_places"), r.Mm("place_width"), r.M("place_length"), r.Mm("place_height"), r.Number("fill_of_layers"), r.Number("load_h"), r.Number("unload_h"), r.Number("fans_kw"),
-            r.Money("fixed_per_day_money"), [.. r.List("holding_heat_kw").Select(pair => Holding(r, pair))], r.TextOrNull("note"))),
+            r.Money("fixed_per_day_money"), [.. r.List("holding_heat_kw").Select(pair => Holding(r, pair))], r.TextOrNull("note"), r.NumberOrNull("load_max_kg"))),
         YardTable.Of("boilers", "boiler,steady_output_kw", r => new BoilerInstalled(r.Text("boiler"), r.Number("steady_output_kw"), r.NumberOrNull("stoked_every_h"))),
         YardTable.Of("sensors", "topic,kiln,quantity,unit", r => new SensorPlaced(
             r.Text("topic"), r.Text("kiln"), r.Word<SensorQuantity>("quantity"), r.Text("unit"), r.NumberOrNull("silent_after_min") ?? 15.0)),

@@ -22,7 +22,7 @@ public sealed record KilnBody(KilnInertia Inertia, Mass OvenDry, MoistureContent
         if (YardHeat.Holding(kiln) is not { } holding || (charge.SampleMean ?? Mean(stacks)) is not { } moisture)
             return null;
 
-        var ovenDry = Mass.FromKilograms(stacks.Sum(stack => SawnVolume(state, stack) * 1000.0 * stack.Species.BasicSpecificGravity));
+        var ovenDry = Mass.FromKilograms(stacks.Sum(stack => SawnWood.Volume(state, stack, stack.Footage).CubicMetres * 1000.0 * stack.Species.BasicSpecificGravity));
         var structure = KilnStructure.ForCapacity(BoardFeet.From(kiln.Installed.CapacityBf)) with { LossWattsPerKelvin = holding.Observed.Watts / (holding.Inside - holding.Outside).Kelvins };
         return new(KilnInertia.Of(ovenDry, moisture, charge.Settings.LastOrDefault()?.DryBulb ?? holding.Inside, structure), ovenDry, moisture);
     }
@@ -31,12 +31,5 @@ public sealed record KilnBody(KilnInertia Inertia, Mass OvenDry, MoistureContent
     {
         var read = stacks.Where(stack => stack.Moisture?.Mean is not null).ToList();
         return read.Count == 0 ? null : MoistureContent.FromFraction(read.Average(stack => stack.Moisture!.Mean!.Value.Fraction));
-    }
-
-    // Boards are sawn thicker than their name: that wood is warmed too.
-    private static double SawnVolume(YardState state, Stack stack)
-    {
-        var sawn = stack.SawnThickness ?? Length.FromInches(state.Setting($"house_green_{stack.Thickness.Quarters}_4") ?? stack.Thickness.Inches);
-        return stack.Footage.NominalVolume.CubicMetres * (sawn / stack.Thickness.Length);
     }
 }

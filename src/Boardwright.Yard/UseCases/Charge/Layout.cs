@@ -1,7 +1,6 @@
 using System.Globalization;
 using Boardwright.Drying;
 using Boardwright.Quantities;
-using Boardwright.Wood;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
 using Boardwright.Yard.Book.State;
@@ -48,12 +47,9 @@ public sealed record ChargeLay(
         var room = Places(into.Installed);
         var wood = stacks.Distinct().Select(tag => state.Stacks[tag]).ToList();
         var layout = ChargeLayout.Of(room, [.. wood.Select(stack => new WoodToLay(stack.Tag, stack.Footage, stack.Thickness))]);
-        IReadOnlyList<Mass> weights = [.. layout.Places.Select(place => Mass.FromKilograms(place.From.Sum(layers => Weight(state.Stacks[layers.Name], layers.Footage))))];
-        return new ChargeLay(into, room, layout, weights, [.. Reckoned(state, into, room, layout, weights)], [.. ToMind(into, room, layout, wood)]);
+        IReadOnlyList<Mass> weights = [.. layout.Places.Select(place => Mass.FromKilograms(place.From.Sum(layers => SawnWood.Weight(state, state.Stacks[layers.Name], layers.Footage).Kilograms)))];
+        return new ChargeLay(into, room, layout, weights, [.. Reckoned(state, into, room, layout, weights)], [.. ToMind(into, room, layout, wood, weights.Sum(weight => weight.Kilograms))]);
     }
-
-    private static double Weight(Stack stack, BoardFeet footage) =>
-        footage.NominalVolume.CubicMetres * WoodDensity.At(stack.Species, stack.Moisture?.Mean ?? MoistureContent.FromPercent(30.0)).KilogramsPerCubicMetre;
 
     private static IEnumerable<Traced> Reckoned(YardState state, Kiln kiln, KilnPlaces room, ChargeLayout layout, IReadOnlyList<Mass> weights)
     {
@@ -70,7 +66,7 @@ public sealed record ChargeLay(
         }
 
         var heaviest = weights.Max(weight => weight.Kilograms);
-        yield return new("Heaviest place", Text(heaviest, "#,0"), "kg", string.Create(CultureInfo.InvariantCulture, $"{Mass.FromKilograms(heaviest).Pounds:#,0} lb as last read; all {weights.Sum(weight => weight.Kilograms):#,0} kg"))
+        yield return new("Heaviest place", Text(heaviest, "#,0"), "kg", string.Create(CultureInfo.InvariantCulture, $"{Mass.FromKilograms(heaviest).Pounds:#,0} lb as last read; all {weights.Sum(weight => weight.Kilograms):#,0} kg{(kiln.Installed.LoadMaxKg is { } carries ? $" of {carries:#,0} that {kiln.Name} carries" : "")}"))
         {
             Method = Method,
             Source = "Wood Handbook, FPL-GTR-282, eqs. 4-11 and 4-14; lift of the forks: setting forks_lift",
@@ -86,8 +82,11 @@ public sealed record ChargeLay(
         };
     }
 
-    private static IEnumerable<string> ToMind(Kiln kiln, KilnPlaces room, ChargeLayout layout, List<Stack> wood)
+    private static IEnumerable<string> ToMind(Kiln kiln, KilnPlaces room, ChargeLayout layout, List<Stack> wood, double kilograms)
     {
+        if (kiln.Installed.LoadMaxKg is { } most && kilograms > most)
+            yield return string.Create(CultureInfo.InvariantCulture, $"It weighs {kilograms:#,0} kg; {kiln.Name} carries {most:#,0}: leave some out, or let it dry first.");
+
         foreach (var over in layout.Over)
         {
             yield return string.Create(CultureInfo.InvariantCulture, $"{over.Footage.Count:0} bf of {over.Name} find no place in whole layers: lay them where a layer is short, or leave them out.");

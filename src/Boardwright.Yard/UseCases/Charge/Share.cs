@@ -106,12 +106,13 @@ public sealed record ChargeShare
         yield return new("Moisture", unread.Count > 0 ? $"{string.Join(", ", unread)} was never read" : Words($"wettest {gap:0.0} points over the driest"), Words($"read, and at most {figures.MoistureGapMostPercent:0.0} points apart (setting share_charge_moisture_gap)"), unread.Count == 0 && gap <= figures.MoistureGapMostPercent + 1e-9);
         var owners = stacks.Select(stack => stack.Owner).Distinct().ToList();
         yield return new("Owners", owners.Count == 1 ? $"all of {owners[0]}" : string.Join(", ", owners), owners.Count > 1 && ownersAgree ? "they agree, as ticked; packs stay apart" : "one owner, or owners who agree (setting customers_share_charges); packs stay apart", owners.Count == 1 || ownersAgree || figures.CustomersShareCharges);
+        var weight = stacks.Sum(stack => SawnWood.Weight(state, stack, stack.Footage).Kilograms);
         var fits = Fitting(state, stacks).Select(kiln => kiln.Name).ToList();
-        yield return new("Room", fits.Count > 0 ? $"fits {string.Join(", ", fits)}" : Words($"{Room(stacks):#,0} bf as 4/4, longest piece {stacks.Max(stack => stack.LongestPiece?.Feet ?? 0.0):0.#} ft"), "an air kiln that takes their room and length", fits.Count > 0);
+        yield return new("Room", fits.Count > 0 ? $"fits {string.Join(", ", fits)}" : Words($"{Room(stacks):#,0} bf as 4/4, longest piece {stacks.Max(stack => stack.LongestPiece?.Feet ?? 0.0):0.#} ft, {weight:#,0} kg"), "an air kiln that takes their room, length and weight", fits.Count > 0);
     }
 
     private static IEnumerable<Kiln> Fitting(YardState state, IReadOnlyList<Stack> stacks) => state.Kilns.Values
-        .Where(kiln => kiln.Installed.Type != KilnType.RadioFrequencyVacuum && Room(stacks) <= kiln.Installed.CapacityBf && stacks.All(stack => stack.LongestPiece is not { } longest || longest.Metres <= kiln.Installed.PieceLengthMaxM + 0.05))
+        .Where(kiln => kiln.Installed.Type != KilnType.RadioFrequencyVacuum && Room(stacks) <= kiln.Installed.CapacityBf && !(stacks.Sum(stack => SawnWood.Weight(state, stack, stack.Footage).Kilograms) > kiln.Installed.LoadMaxKg) && stacks.All(stack => stack.LongestPiece is not { } longest || longest.Metres <= kiln.Installed.PieceLengthMaxM + 0.05))
         .OrderBy(kiln => kiln.Down is not null).ThenBy(kiln => kiln.Charge is not null).ThenBy(kiln => kiln.Installed.CapacityBf);
 
     private static KilnSchedule? Shared(IReadOnlyList<Stack> stacks, Kiln kiln)

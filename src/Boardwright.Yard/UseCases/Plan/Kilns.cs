@@ -48,7 +48,10 @@ internal static class PlanKilns
             [.. outside.Select(air => Power.FromKilowatts(holding?.KilowattsAt(air) ?? 0.0))],
             installed.FixedPerDayMoney, onBoiler ? FuelMoneyPerKwh(state) : (decimal)figures.ElectricityMoneyPerKwh,
             [.. kiln.Outages.Where(outage => outage.To is null).Select(outage => calendar.StepsOf(
-                DateOnly.FromDateTime(outage.From), (outage.BackExpectedOn ?? calendar.DateOf(calendar.Days)).AddDays(-1))).Where(steps => steps.Length > 0)]);
+                DateOnly.FromDateTime(outage.From), (outage.BackExpectedOn ?? calendar.DateOf(calendar.Days)).AddDays(-1))).Where(steps => steps.Length > 0)])
+        {
+            MostWeight = installed.LoadMaxKg is { } most ? Mass.FromKilograms(most) : null,
+        };
     }
 
     private static IEnumerable<StepRange> Outages(Drying.Heat.Boiler boiler, PlanCalendar calendar) =>

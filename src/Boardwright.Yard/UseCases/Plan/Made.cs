@@ -13,7 +13,8 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="Without">Kilns or boilers that cannot be used, and when.</param>
 /// <param name="WorkShare">The set amount of work as a share of the usual; the same share gives the same plan.</param>
 /// <param name="Start">An earlier plan to begin from: what of it can still be done is kept where nothing better is found. Null for none.</param>
-public sealed record PlanRequest(int? Days = null, double? Seconds = null, IReadOnlyList<Interruption>? Without = null, double WorkShare = 1.0, Plan? Start = null);
+/// <param name="GapPercent">End once lateness is proven to be within so much of the least, percent of what the plan counts; by the clock, so two runs may differ. Null to go on.</param>
+public sealed record PlanRequest(int? Days = null, double? Seconds = null, IReadOnlyList<Interruption>? Without = null, double WorkShare = 1.0, Plan? Start = null, double? GapPercent = null);
 
 /// <summary>A checked plan of a yard, with what may be promised and why not more.</summary>
 /// <param name="Yard">The yard as the planner saw it, without interruptions.</param>
@@ -29,6 +30,7 @@ public sealed record PlanMade(
     private const double ReasonWork = 0.3;
     private const double HurriedShare = 0.1; // for reasons somebody waits for who has said that the plan is good enough
     private const int Workers = 1; // the same on every machine, so that the plan is the same; one alone finds more for its work than several taking turns
+    private const int WorkersByGap = 2; // plans and bounds at once, for the gap between them ends the search
     private const double SecondsMost = 120.0;
     private const double ReasonSeconds = 20.0;
     private const int ChargesEachKiln = 5; // a season of nine weeks; more make the search slow and no order sooner
@@ -57,7 +59,7 @@ public sealed record PlanMade(
     public static Outcome<PlanMade> Of(YardState state, (PlanYard Yard, PlanInput Input) asked, PlanRequest request, Action<PlanMade>? better, CancellationToken cancel, CancellationToken enough)
     {
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(cancel, enough);
-        var limits = Limits(request.Seconds is { } seconds ? new(seconds, Workers) : new(SecondsMost, Workers, UsualWork * request.WorkShare)) with { Start = request.Start, ChangeWorthCents = (long)(100m * PlanFigures.Of(state).ChangeWorthMoney) };
+        var limits = Limits(request.GapPercent is { } gap ? new(request.Seconds ?? SecondsMost, WorkersByGap) { EnoughGapPercent = gap } : request.Seconds is { } seconds ? new(seconds, Workers) : new(SecondsMost, Workers, UsualWork * request.WorkShare)) with { Start = request.Start, ChangeWorthCents = (long)(100m * PlanFigures.Of(state).ChangeWorthMoney) };
         return YardSolver.Solve(asked.Input, limits, progress => better?.Invoke(Checked(asked.Yard, asked.Input, Progress(asked.Input, progress), [])), ends.Token)
             .Then<PlanMade>(answer => Checked(asked.Yard, asked.Input, answer, LateReasons.Find(asked.Input, answer.Plan, Limits(new(ReasonSeconds, Workers, ReasonWork * (enough.IsCancellationRequested ? Math.Min(HurriedShare, request.WorkShare) : request.WorkShare))), cancel)));
     }

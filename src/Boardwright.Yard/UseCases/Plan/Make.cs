@@ -17,6 +17,7 @@ public static class PlanMake
             .. BookPlace.Options.Select(option => option.Name == "data" ? option with { Help = option.Help.Replace("default ./data", "default ./data, and the demonstration yard where there is none", StringComparison.Ordinal) } : option),
             Option.Optional("days", "N", "days planned, 7 to 140 (default: two weeks beyond the last open order)"),
             Option.Optional("seconds", "N", "search this long by the clock (default: a set amount of work, which gives the same plan each time)"),
+            Option.Optional("gap", "N", "end once lateness is proven to be within N % of the least, at most the seconds given; by the clock"),
             Option.Many("without", "EQUIPMENT:FROM..TO", "a kiln or boiler that cannot be used, such as B1:2026-11-16..2026-11-22"),
         ],
         Examples = ["plan", "plan --without B1:2026-11-16..2026-11-22 --json"],
@@ -50,11 +51,17 @@ public static class PlanMake
             ask.Refuse("seconds", ask.Text("seconds"), $"more than 0, at most {SecondsMax:0}");
         }
 
+        var gap = ask.Has("gap") ? ask.Number("gap") : (double?)null;
+        if (!ask.Refuses && gap is not (null or (>= 0.0 and < 100.0)))
+        {
+            ask.Refuse("gap", ask.Text("gap"), "0 to less than 100");
+        }
+
         var without = ask.Texts("without").Select(text => ask.Take("--without", Interruption.Read("--without", text))).OfType<Interruption>().ToList();
         var state = ask.YardOrDemonstration();
         return ask.Refuses || state is null
             ? ask.Refused<Answer>()
-            : ask.Named(Equipment(PlanMade.Of(state, new(days, seconds, without)))).Then<Answer>(made => Show(made, without));
+            : ask.Named(Equipment(PlanMade.Of(state, new(days, seconds, without, GapPercent: gap)))).Then<Answer>(made => Show(made, without));
     }
 
     /// <summary>The answer as people and programs read it.</summary>

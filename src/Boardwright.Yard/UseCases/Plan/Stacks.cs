@@ -75,7 +75,10 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
             stack.Tag, stack.Species.StainGroup == "softwood" ? "softwood" : "hardwood", stack.Thickness.Length, stack.LongestPiece ?? Length.FromFeet(0.1), stack.Footage,
             KilnRoom.AsFourQuarter(stack.Footage, stack.Thickness), yield, moisture, mildness, stack.Owner, stack.Owner == "mill" || figures.CustomersShareCharges,
             stack.NeverKiln, null, state.Today, targets.HeatedTo(stack), times, mayGain ? PlanWorth.Gain(state, stack, yield) : 0m,
-            mayGain ? PlanWorth.WaitingPerDay(state, stack, yield, figures.InterestPercentPerYear) : 0m);
+            mayGain ? PlanWorth.WaitingPerDay(state, stack, yield, figures.InterestPercentPerYear) : 0m)
+        {
+            Weight = SawnWood.Weight(state, stack, stack.Footage, moisture),
+        };
     }
 
     // Moisture at which the footage on the card was tallied: before it went into a kiln.

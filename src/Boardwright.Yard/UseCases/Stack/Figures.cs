@@ -204,8 +204,7 @@ internal static class StackFigures
         if ((drying?.Now.P90 ?? stack.Moisture?.Mean) is not { } wettest || stack.Footage.Count <= 0.0 || state.Setting("trailer_payload") is not { } payload)
             return null;
 
-        var thick = stack.SawnThickness is { } sawn ? Math.Max(1.0, sawn / stack.Thickness.Length) : state.Setting($"house_green_{stack.Thickness.Quarters}_4") is { } green ? Math.Max(1.0, green / stack.Thickness.Length.Inches) : 1.0;
-        var heaviest = Mass.FromKilograms(stack.Footage.NominalVolume.CubicMetres * thick * WoodDensity.At(stack.Species, wettest).KilogramsPerCubicMetre);
+        var heaviest = SawnWood.Weight(state, stack, stack.Footage, wettest);
         var trips = Carrying.Trips(heaviest, Mass.FromKilograms(payload));
         var tooLong = stack.LongestPiece is { } longest && state.Setting("trailer_bed") is { } bed && longest.Feet > bed;
         return new("On the trailer", Text(trips, "0"), trips == 1 ? "trip" : "trips", string.Create(CultureInfo.InvariantCulture, $"at most {heaviest.Kilograms:#,0} kg, {payload:#,0} kg each{(tooLong ? "; longer than the bed" : "")}. Tie-downs and axles: your local rules"))
@@ -214,7 +213,7 @@ internal static class StackFigures
             Source = "payloads and lifts of the house, settings; how a load is tied is the law of the road (49 CFR 393 and the rules of the state)",
             Inputs =
             [
-                ("at the wettest likely", Text(wettest.Percent, "0.0") + " %"), ("as sawn, over nominal", Text(100.0 * (thick - 1.0), "0") + " %"),
+                ("at the wettest likely", Text(wettest.Percent, "0.0") + " %"), ("as sawn, over nominal", Text(100.0 * (SawnWood.Thicker(state, stack) - 1.0), "0") + " %"),
                 .. state.Setting("forks_lift") is { } forks ? [("lifts of the forks", Text(Math.Ceiling(heaviest.Kilograms / forks), "0") + $" of {Text(forks, "#,0")} kg at {Text(state.Setting("forks_load_centre") ?? 600.0, "0")} mm, less further out")] : Array.Empty<(string, string)>(),
                 .. state.Setting("hired_truck_payload") is { } truck ? [("hired truck", Text(Math.Ceiling(heaviest.Kilograms / truck), "0") + $" of {Text(truck, "#,0")} kg")] : Array.Empty<(string, string)>(),
                 ("longest piece", stack.LongestPiece is { } piece ? Text(piece.Feet, "0.#") + " ft" : "not on the card"), ("bed", state.Setting("trailer_bed") is { } feet ? Text(feet, "0") + " ft" : "not set"),

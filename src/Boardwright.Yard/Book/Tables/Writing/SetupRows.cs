@@ -26,7 +26,7 @@ internal static class SetupRows
         KilnInstalled f => ("kilns", [new RowWriter(e).Text("kiln", f.Kiln).Word<KilnType>("type", f.Type).Number("capacity_44_bf", f.CapacityBf).M("max_piece", f.PieceLengthMaxM).C("max_dry_bulb", f.DryBulbMaxC)
             .Number("heat_kw", f.HeatKw).C("heat_at_water", f.HeatAtWaterC).Number("stack_places", f.StackPlaces).Mm("place_width", f.PlaceWidthMm).M("place_length", f.PlaceLengthM).Mm("place_height", f.PlaceHeightMm)
             .Number("fill_of_layers", f.FillOfLayers).Number("load_h", f.LoadHours).Number("unload_h", f.UnloadHours).Number("fans_kw", f.FansKw).Money("fixed_per_day_money", f.FixedPerDayMoney)
-            .List("holding_heat_kw", f.HoldingHeat.Select(h => string.Create(CultureInfo.InvariantCulture, $"{h.OutsideC:R}:{h.HeatKw:R}"))).Text("note", f.Note)]),
+            .List("holding_heat_kw", f.HoldingHeat.Select(h => string.Create(CultureInfo.InvariantCulture, $"{h.OutsideC:R}:{h.HeatKw:R}"))).Text("note", f.Note).Number("load_max_kg", f.LoadMaxKg)]),
         BoilerInstalled f => ("boilers", [new RowWriter(e).Text("boiler", f.Boiler).Number("steady_output_kw", f.SteadyOutputKw).Number("stoked_every_h", f.StokedEveryHours)]),
         SensorPlaced f => ("sensors", [new RowWriter(e).Text("topic", f.Topic).Text("kiln", f.Kiln).Word<SensorQuantity>("quantity", f.Quantity).Text("unit", f.Unit).Number("silent_after_min", f.SilentAfterMinutes)]),
         FuelCounted f => ("fuel", [new RowWriter(e).At("counted_on").Number("cords", f.Cords).Number("solid_share", f.SolidShare).Text("species", f.Species).Number("mc_pct", f.McPct)]),
