@@ -20,7 +20,7 @@ public sealed record BoilerPlanned(SeasonSheet Sheet, IReadOnlyList<Traced> Figu
     internal static Traced LeftToday(SeasonSheet sheet)
     {
         var day = sheet.HeatShown[0];
-        return Figure(sheet, day, day.WantedKw > day.GivenKw ? "Short today by the plan" : "Left today by the plan", Math.Abs(day.GivenKw - day.WantedKw), Words($"{day.GivenKw:0} kW given, {day.WantedKw:0.0} wanted at {DayWords.Celsius(day.OutsideC)}"));
+        return Figure(sheet, day, day.WantedKw > day.GivenKw ? "Short today by the plan" : "Left today by the plan", Math.Abs(day.GivenKw - day.WantedKw), Words($"by the plan: {day.GivenKw:0.#} kW given, {day.WantedKw:0.0} wanted at {DayWords.Celsius(day.OutsideC)}"));
     }
 
     private static Traced Worst(SeasonSheet sheet)

@@ -47,8 +47,9 @@ public sealed record BoilerSheet(IReadOnlyList<HeatDay> ByDay, IReadOnlyList<Tra
         {
             var (celsius, weather) = YardHeat.Outside(state, day) ?? (0.0, "not known: taken as 0 °C");
             var outside = Temperature.FromCelsius(celsius);
-            IReadOnlyList<(string, double)> hold = [.. kilns.Where(kiln => (without ?? []).All(one => one.Equipment != kiln.Name || day < one.From || day > one.To)).Select(kiln => (kiln.Name, kiln.Holding!.KilowattsAt(outside)))];
-            return new HeatDay(Core.HeatDay.Of([(day, outside, hold.Sum(kiln => kiln.Item2))], boilers, shop)[0], celsius, weather, hold);
+            IReadOnlyList<(string Kiln, double Kw)> exact = [.. kilns.Where(kiln => (without ?? []).All(one => one.Equipment != kiln.Name || day < one.From || day > one.To)).Select(kiln => (kiln.Name, kiln.Holding!.KilowattsAt(outside)))];
+            var shown = HeatTenths.Of([shop.KilowattsAt(outside), .. exact.Select(kiln => kiln.Kw)]);
+            return new HeatDay(new(day, Core.Boiler.CapacityKilowatts(boilers, day), shown[0], shown.Skip(1).Sum()), celsius, weather, [.. exact.Select((kiln, at) => (kiln.Kiln, shown[at + 1]))]);
         })];
     }
 
@@ -76,7 +77,7 @@ public sealed record BoilerSheet(IReadOnlyList<HeatDay> ByDay, IReadOnlyList<Tra
     {
         var shop = YardHeat.Shop(state);
         var left = day.SpareKw - day.KilnsKw;
-        return new(left < 0.0 ? "Short today, all kilns hot" : "Left today, all kilns hot", Number(Math.Abs(left)), "kW", Words($"{day.CapacityKw:0} kW given, shop {day.ShopKw:0.0}, kilns {day.KilnsKw:0.0} at {DayWords.Celsius(day.OutsideC)}"))
+        return new(left < 0.0 ? "Short today, all kilns hot" : "Left today, all kilns hot", Number(Math.Abs(left)), "kW", Words($"were all kilns held hot: {day.CapacityKw:0.#} kW given, shop {day.ShopKw:0.0}, kilns {day.KilnsKw:0.0} at {DayWords.Celsius(day.OutsideC)}"))
         {
             Method = "boiler-and-shop-heat",
             Source = "the yard's own settings and what was noted of its kilns",

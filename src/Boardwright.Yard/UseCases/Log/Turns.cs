@@ -77,19 +77,13 @@ public static class LogTurns
     /// <summary>Board feet, dry, an order still wants beyond what its named stacks likely yield; 0 for goods that are not counted in board feet and for a customer's own wood.</summary>
     public static double Missing(YardState state, Order order, OrderLine line)
     {
-        if (line.CustomerWood || line.Species is null || line.ThicknessQuarters is null || WoodWorth.FootageOf(line) is not { } asked)
+        if (line.CustomerWood || line.Species is null || line.ThicknessQuarters is null || LineFootage.Of(state, order, order.Lines.First(one => one.Asked == line)) is not { } wanted)
             return 0.0;
-        var position = order.Lines.First(one => one.Asked == line);
-        var open = asked * (1.0 - (position.Shipped / line.Quantity));
         var kept = state.Stacks.Values.Where(stack => stack.IsHere && (line.Stacks.Contains(stack.Tag) || stack.ReservedFor == order.Tag));
-        return Math.Max(0.0, open - AsOrdered.PackedBf(state, order, line.Line) - kept.Sum(stack => Yield(state, stack)));
+        return Math.Max(0.0, wanted.Rough - kept.Sum(stack => Yield(state, stack)));
     }
 
-    private static double Yield(YardState state, Stack stack)
-    {
-        var dry = stack.Moisture?.Mean is { } mean && mean > StackFigures.IndoorTarget && !stack.NeverKiln ? StackFigures.Shrunk(stack, mean)?.Count ?? stack.Footage.Count : stack.Footage.Count;
-        return dry * (1.0 - ((StackFigures.Falldown(state, stack)?.Likely ?? 0.0) / 100.0));
-    }
+    private static double Yield(YardState state, Stack stack) => StackYield.Of(state, stack)?.Likely ?? stack.Footage.Count;
 
     private static bool Fits(YardState state, LogState log, OrderLine line) =>
         log is { Proven: true, Owner: "mill" } && log.Species.CommonName == line.Species && log.PlannedFor != "hold"

@@ -41,7 +41,7 @@ internal sealed class PlanOrders(YardState state, PlanFigures figures, PlanStack
                 {
                     left.Add(new(id, line.Asked.DueOn, "shavings come from the planer, not from a kiln"));
                 }
-                else if (line.Asked.Quantity - line.Shipped - Packed(order, line) < 0.5)
+                else if (LineFootage.Of(state, order, line) is { } footage ? footage.Open < 0.5 : line.Asked.Quantity - line.Shipped < 0.5)
                 {
                     left.Add(new(id, line.Asked.DueOn, "all of it is tallied in packs: nothing more has to be dried"));
                 }
@@ -115,32 +115,18 @@ internal sealed class PlanOrders(YardState state, PlanFigures figures, PlanStack
             ? Shrinkage.Size(sawn, total, stack.Species.ShrinkageStart, stack.Species.ShrinkageStart, targets.Of(stack))
             : null;
 
-    // In the unit of the line, what lies here in packs that are dry enough: their wood has left its stack.
-    private double Packed(BookState.Order order, BookState.OrderPosition line) => WoodWorth.FootageOf(line.Asked) is { } footage
-        ? AsOrdered.PackedBf(state, order, line.Asked.Line) * line.Asked.Quantity / footage : 0.0;
-
     private double Quantity(BookState.Order order, BookState.OrderPosition line, List<OrderWood> wood)
     {
-        var asked = line.Asked.Quantity - line.Shipped - Packed(order, line);
         return line.Asked.Unit switch
         {
             _ when line.Asked.CustomerWood && wood.Count > 0 => wood.Sum(one => stacks.Yield(state.Stacks[one.Stack]).Likely) - 0.1 * wood.Count, // all there is of it
-            OrderUnit.M3 => asked / BoardFeet.From(1.0).NominalVolume.CubicMetres,
-            OrderUnit.Slabs or OrderUnit.Pieces when wood.Count > 0 => Pieces(asked, state.Stacks[wood[0].Stack]),
-            OrderUnit.Bf when line.Asked.DressedMm is not null => asked / Dressed(line.Asked),
-            _ => asked,
+            OrderUnit.Slabs or OrderUnit.Pieces when wood.Count > 0 => Pieces(line.Asked.Quantity - line.Shipped, state.Stacks[wood[0].Stack]),
+            _ => LineFootage.Of(state, order, line)?.Rough ?? line.Asked.Quantity - line.Shipped,
         };
     }
 
     // Whole pieces of a stack, as a share of what it yields; a hair under, for the rounding of tenths.
     private double Pieces(double count, BookState.Stack stack) => Math.Max(0.2, count / Math.Max(1, stack.Pieces ?? (int)count) * stacks.Yield(stack).Likely - 0.1);
-
-    // Footage stays as tallied rough; what is lost in dressing are boards that skip and trim.
-    private double Dressed(OrderLine asked)
-    {
-        var skip = state.Setting(asked.Grain == Book.Facts.Grain.Quarter ? "skip_reject_quarter" : "skip_reject_flat") ?? 0.0;
-        return (1.0 - skip / 100.0) * (1.0 - (state.Setting("dressing_trim") ?? 0.0) / 100.0);
-    }
 
     private static string Words(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -96,7 +96,7 @@ public sealed record SeasonSheet(
         var steps = new StepRange(day * made.Input.Calendar.StepsPerDay, (day + 1) * made.Input.Calendar.StepsPerDay);
         var runs = made.Input.Heat.Boilers.Where(boiler => !boiler.Outages.Any(steps.Touches)).ToList();
         var sure = runs.Where(boiler => state.Boilers[boiler.Id].Down is not { BackLateOn: { } late } || date >= late).Sum(boiler => boiler.Output.Kilowatts);
-        return new(date, made.Yard.OutsideC[day], [made.Input.Heat.Shop[day].Kilowatts, .. byKiln.Select(heat => heat[day].Demand.Kilowatts)], sure, runs.Sum(boiler => boiler.Output.Kilowatts));
+        return new(date, made.Yard.OutsideC[day], HeatTenths.Of([made.Input.Heat.Shop[day].Kilowatts, .. byKiln.Select(heat => heat[day].Demand.Kilowatts)]), sure, runs.Sum(boiler => boiler.Output.Kilowatts));
     }
 
     private static SeasonPromise PromiseOf(PlanMade made, int order)

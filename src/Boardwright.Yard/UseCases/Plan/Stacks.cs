@@ -4,7 +4,6 @@ using Boardwright.Drying.Vacuum;
 using Boardwright.Planning;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book;
-using Boardwright.Yard.Book.Facts;
 using BookState = Boardwright.Yard.Book.State;
 
 namespace Boardwright.Yard.UseCases;
@@ -30,7 +29,7 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
 
         if (stack.Stage is BookState.StackStage.InKiln or BookState.StackStage.KilnDried or BookState.StackStage.Dressed)
         {
-            return Planned(stack, FootageMoisture(stack), [], new(1, 1));
+            return Planned(stack, StackYield.Of(state, stack, targets)?.From ?? targets.Of(stack), [], new(1, 1));
         }
 
         return stack.Moisture is { } reading
@@ -53,13 +52,8 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
     }
 
     /// <summary>Board feet a stack gives once dry, likely, with the low and high of the mill's own record of falldown.</summary>
-    public (double Low, double Likely, double High) Yield(BookState.Stack stack)
-    {
-        var dry = NetFootage.At(stack.Species, stack.Grain == Book.Facts.Grain.Quarter, stack.Footage, FootageMoisture(stack), targets.Of(stack)) is Outcome<BoardFeet>.Done(var shrunk) ? shrunk.Count : stack.Footage.Count;
-        var priced = state.Prices.GetValueOrDefault(stack.Species.CommonName);
-        var lost = stack.Product is Product.Boards or Product.Blocking ? priced?.FalldownBoardsPct : priced?.FalldownSlabsPct;
-        return lost is null ? (dry, dry, dry) : (dry * (1.0 - lost.High / 100.0), dry * (1.0 - lost.Likely / 100.0), dry * (1.0 - lost.Low / 100.0));
-    }
+    public (double Low, double Likely, double High) Yield(BookState.Stack stack) =>
+        StackYield.Of(state, stack, targets) is { } known ? (known.Low, known.Likely, known.High) : (stack.Footage.Count, stack.Footage.Count, stack.Footage.Count);
 
     private Planning.Stack Waiting(BookState.Stack stack, PlanMoisture moisture)
     {
@@ -80,15 +74,6 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
             Weight = SawnWood.Weight(state, stack, stack.Footage, moisture),
         };
     }
-
-    // Moisture at which the footage on the card was tallied: before it went into a kiln.
-    private MoistureContent FootageMoisture(BookState.Stack stack) => stack.Stage switch
-    {
-        BookState.StackStage.InKiln when state.Charges[stack.Charge!].Samples is { Count: > 0 } samples =>
-            MoistureContent.FromFraction(samples.Where(sample => sample.Weighings.Count > 0).Average(sample => sample.Weighings[0].Moisture.Fraction)),
-        BookState.StackStage.KilnDried or BookState.StackStage.Dressed => targets.Of(stack),
-        _ => stack.Moisture?.Mean ?? targets.Of(stack),
-    };
 
     private (DryingTime Time, ScheduleMildness Mildness)? Time(BookState.Kiln kiln, BookState.Stack stack, PlanMoisture moisture) =>
         PlanTimes.IsVacuum(kiln) ? VacuumTime(kiln, stack, moisture) : KilnTime(kiln, stack, moisture);

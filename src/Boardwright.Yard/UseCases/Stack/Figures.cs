@@ -10,9 +10,6 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>The numbers of a stack, each with what went in, the method and the source.</summary>
 internal static class StackFigures
 {
-    /// <summary>Moisture the trade dries to for furniture and floors indoors.</summary>
-    public static MoistureContent IndoorTarget { get; } = MoistureContent.FromPercent(7.0);
-
     public static IReadOnlyList<Traced> Of(YardState state, Stack stack, StackForecast? drying)
     {
         List<Traced?> figures = [ByCharge(state, stack), LastRead(state, stack), Likely(drying), Ready(drying), Outdoor(state, stack), Dry(state, stack), Weight(stack, drying), Trips(state, stack, drying)];
@@ -149,34 +146,21 @@ internal static class StackFigures
 
     private static Traced? Dry(YardState state, Stack stack)
     {
-        if (stack.Moisture?.Mean is not { } mean || stack.NeverKiln || mean <= IndoorTarget || Shrunk(stack, mean) is not { } shrunk)
+        if (stack.NeverKiln || stack.Stage is not (StackStage.AirDrying or StackStage.InKiln) || StackYield.Of(state, stack) is not { } dry || dry.From <= dry.To)
             return null;
 
-        var loss = Falldown(state, stack);
-        var net = shrunk.Count * (1.0 - (loss?.Likely ?? 0.0) / 100.0);
-        return new("Net once dry at 7 %", Text(net, "#,0"), "bf", string.Create(CultureInfo.InvariantCulture, $"of {stack.Footage.Count:#,0} net as it lies at {mean.Percent:0.0} %: {shrunk.Count:#,0} shrunk, less {loss?.Likely ?? 0:0.#} % falldown"))
+        return new($"Net once dry at {Text(dry.To.Percent, "0.#")} %", Text(dry.Likely, "#,0"), "bf", string.Create(CultureInfo.InvariantCulture, $"of {stack.Footage.Count:#,0} net {(stack.Stage == StackStage.InKiln ? "as loaded" : "as it lies")} at {dry.From.Percent:0.0} %: {dry.Shrunk:#,0} shrunk, less {dry.Falldown?.Likely ?? 0:0.#} % falldown"))
         {
             Method = "shrinkage",
             Source = "Wood Handbook, FPL-GTR-282, eq. 4-9 and table 4-3; falldown: the mill’s own record",
             Inputs =
             [
                 ("net now", Text(stack.Footage.Count, "#,0") + " bf"),
-                ("from", Text(mean.Percent, "0.0") + " %"),
-                ("to", "7 %"),
-                ("falldown, low to high", loss is null ? "none on record" : string.Create(CultureInfo.InvariantCulture, $"{loss.Low:0.#} to {loss.High:0.#} %")),
+                ("from", Text(dry.From.Percent, "0.0") + " %"),
+                ("to", Text(dry.To.Percent, "0.#") + " %"),
+                ("falldown, low to high", dry.Falldown is not { } loss ? "none on record" : string.Create(CultureInfo.InvariantCulture, $"{loss.Low:0.#} to {loss.High:0.#} %: {dry.Low:#,0} to {dry.High:#,0} bf")),
             ],
         };
-    }
-
-    /// <summary>Footage after shrinking to the indoor target; null where no shrinkage is known.</summary>
-    public static BoardFeet? Shrunk(Stack stack, MoistureContent mean) =>
-        NetFootage.At(stack.Species, stack.Grain == Grain.Quarter, stack.Footage, mean, IndoorTarget) is Outcome<BoardFeet>.Done(var shrunk) ? shrunk : null;
-
-    /// <summary>Share lost to drying defects and trimming, by the mill's own record.</summary>
-    public static Band? Falldown(YardState state, Stack stack)
-    {
-        var priced = state.Prices.GetValueOrDefault(stack.Species.CommonName);
-        return stack.Product is Product.Boards or Product.Blocking ? priced?.FalldownBoardsPct : priced?.FalldownSlabsPct;
     }
 
     private static Traced? Weight(Stack stack, StackForecast? drying)

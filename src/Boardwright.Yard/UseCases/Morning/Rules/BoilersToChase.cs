@@ -21,14 +21,14 @@ internal static class BoilersToChase
             var late = BoilerSheet.Days(Late(state, boiler, down), SheetSettings.HeatDays).FirstOrDefault(day => day.ShortKw > 0.0);
             var much = late is null
                 ? Missing(boiler, down)
-                : HeatShort.Figure(late) with { Basis = $"short on {late.Date:d MMM} should it come late" };
+                : HeatShort.Figure(late) with { Basis = $"short on {late.Date:d MMM}, should it come late and were all kilns held hot" };
             yield return Ring(state, boiler, down, late is null ? "" : $" The cold day is {late.Date:d MMM}, {HeatShort.Celsius(late.OutsideC)}.", much);
         }
     }
 
     // What the plan runs, should everything that is down come back on its late day.
     private static DayTask ByPlan(YardState state, Boiler boiler, Outage down, SeasonSheet sheet) => sheet.ShortDays.Where(day => day.OnlyIfLate).MaxBy(day => day.ShortKw) is { } worst
-        ? Ring(state, boiler, down, $" Should it come late, the season’s plan is short of heat on {sheet.ShortDays.Count(day => day.OnlyIfLate)} days.", HeatShort.Figure(sheet, worst) with { Basis = $"short on {worst.Day:d MMM} should it come late" })
+        ? Ring(state, boiler, down, $" Should it come late, the season’s plan is short of heat on {sheet.ShortDays.Count(day => day.OnlyIfLate)} days.", HeatShort.Figure(sheet, worst) with { Basis = $"short on {worst.Day:d MMM} by the season’s plan, should it come late" })
         : Ring(state, boiler, down, sheet.ShortDays.Count == 0 ? " Until then the season’s plan has heat enough without it." : "", Missing(boiler, down));
 
     private static Traced Missing(Boiler boiler, Outage down) => new("Output missing", $"{boiler.Installed.SteadyOutputKw:0}", "kW", $"since {down.From:d MMM}") { Source = $"entry {down.Entry}" };

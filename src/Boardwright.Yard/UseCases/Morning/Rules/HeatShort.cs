@@ -7,10 +7,10 @@ internal static class HeatShort
 {
     public static IEnumerable<DayTask> Of(YardState state, SeasonNow season) => state.Boilers.Count == 0 ? []
         : season.Sheet is { } sheet ? ByPlan(state, sheet)
-        : BoilerSheet.Days(HeatChoices.AtWorst(state), SheetSettings.HeatDays).Where(day => day.ShortKw > 0.0).Take(1).Select(day => Decide(state, day.Date, day.Date, day.OutsideC, "", Figure(day)));
+        : BoilerSheet.Days(HeatChoices.AtWorst(state), SheetSettings.HeatDays).Where(day => day.ShortKw > 0.0).Take(1).Select(day => Decide(state, day.Date, day.Date, day.OutsideC, "Were all kilns held hot; what is planned to run is told once the season’s plan is worked out. ", Figure(day)));
 
     /// <summary>The shortage of a day with all kilns held hot.</summary>
-    internal static Traced Figure(HeatDay day) => new("Heat short", $"{day.ShortKw:0.0}", "kW", $"short on {day.Date:d MMM}")
+    internal static Traced Figure(HeatDay day) => new("Heat short", $"{day.ShortKw:0.0}", "kW", $"short on {day.Date:d MMM}, were all kilns held hot")
     {
         Method = "boiler-and-shop-heat",
         Source = "the book’s forecast, boilers and holding heat",
@@ -18,7 +18,7 @@ internal static class HeatShort
     };
 
     /// <summary>The shortage of a day of the plan.</summary>
-    internal static Traced Figure(SeasonSheet sheet, SeasonHeat day) => new("Heat short", $"{day.ShortKw:0.0}", "kW", $"short on {day.Day:d MMM}")
+    internal static Traced Figure(SeasonSheet sheet, SeasonHeat day) => new("Heat short", $"{day.ShortKw:0.0}", "kW", $"short on {day.Day:d MMM} by the season’s plan")
     {
         Method = "kiln-plan",
         Source = "the season’s plan: what is planned to run",

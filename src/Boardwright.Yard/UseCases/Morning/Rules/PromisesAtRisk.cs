@@ -1,4 +1,3 @@
-using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
 using Boardwright.Yard.Book.State;
@@ -47,15 +46,17 @@ internal static class PromisesAtRisk
         var act = cover?.Do ?? OrderCover.Watch(order.Tag);
         var why = $"{order.Customer}, {line.Goods}, due {DayWords.Of(line.DueOn, state.Today)}. {Ready(state, season, order, line)}{(cover is not null ? $"The wood may fall short. {cover.Stack}: {cover.Words}" : season.Sheet is not null ? "No other stack of the same wood, sawn alike, is free." : "What could stand behind it is told once the season’s plan is worked out.")}";
         return new(order.Tag, act, why,
-            new("Likely net", $"{band.Likely:#,0}", "bf", $"of {band.Sold:#,0} sold; {band.Low:#,0} to {band.High:#,0}")
+            new("Likely net", $"{band.Likely:#,0}", "bf", $"of {band.Sold:#,0} {(Dressing(state, order, line) is { } lost ? $"wanted rough, {lost:#,0} of it lost in dressing" : "sold")}; {band.Low:#,0} to {band.High:#,0}")
             {
                 Method = "shrinkage",
                 Source = "Wood Handbook, FPL-GTR-282, ch. 4; falldown: the mill’s own record",
-                Inputs = [.. line.Stacks.Select(tag => (tag, state.Stacks.TryGetValue(tag, out var named) ? $"{named.Footage.Count:#,0} bf net at {LoadedAt(state, named)?.Percent:0.0} %" : "not in the book")), ("dried to", $"{Target(state, line).Percent:0.#} %"), ("falldown", Falldown(state, line) is { } fall ? $"{fall.Low:0.#} / {fall.Likely:0.#} / {fall.High:0.#} %" : "none on record")],
+                Inputs = [.. line.Stacks.Select(tag => (tag, state.Stacks.TryGetValue(tag, out var named) ? $"{named.Footage.Count:#,0} bf net at {StackYield.Of(state, named)?.From.Percent:0.0} %, dried to {StackYield.Of(state, named)?.To.Percent:0.#} %" : "not in the book")), ("falldown", line.Stacks.Select(state.Stacks.GetValueOrDefault).OfType<Stack>().Select(stack => StackYield.Of(state, stack)?.Falldown).FirstOrDefault() is { } fall ? $"{fall.Low:0.#} / {fall.Likely:0.#} / {fall.High:0.#} %" : "none on record")],
             },
             new(worth?.Money ?? order.LatePerDayMoney, days, worth?.Basis ?? "a day late"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
         { Band = band, Standing = "at risk" };
     }
+
+    private static double? Dressing(YardState state, Order order, OrderLine line) => LineFootage.Of(state, order, order.Lines.First(one => one.Asked.Line == line.Line)) is { Dressing: > 0.5 and var lost } ? lost : null;
 
     private static string Ready(YardState state, SeasonNow season, Order order, OrderLine line) => season.Of(order.Tag, line.Line) is { Likely: { } likely } promise
         ? $"Ready about {likely:d MMM} by the season’s plan{(promise.LateDays > 0 ? $", {PromisesByPlan.Days(promise.LateDays)} late: {promise.Reason}" : "")}. "
@@ -70,39 +71,12 @@ internal static class PromisesAtRisk
     /// <summary>Board feet the named stacks give once dry, shrunk, less falldown, beside what is sold and not yet in packs; null where a figure is missing.</summary>
     internal static SoldBand? Volume(YardState state, Order order, OrderLine line)
     {
-        if (WoodWorth.FootageOf(line) - AsOrdered.PackedBf(state, order, line.Line) is not { } sold || line.Stacks.Count == 0 || Falldown(state, line) is not { } fall)
+        var position = order.Lines.First(one => one.Asked.Line == line.Line);
+        if (LineFootage.Of(state, order, position) is not { } wanted || line.Stacks.Count == 0)
             return null;
-        var shrunk = 0.0;
-        foreach (var tag in line.Stacks)
-        {
-            if (!state.Stacks.TryGetValue(tag, out var stack) || stack.Stage is StackStage.KilnDried or StackStage.Dressed or StackStage.Gone || LoadedAt(state, stack) is not { } from
-                || NetFootage.At(stack.Species, stack.Grain == Grain.Quarter, stack.Footage, from, Target(state, line)) is not Outcome<BoardFeet>.Done(var net))
-                return null;
-            shrunk += net.Count;
-        }
-
-        return new(line.Goods, "bf", shrunk * (1.0 - fall.High / 100.0), shrunk * (1.0 - fall.Likely / 100.0), shrunk * (1.0 - fall.Low / 100.0), sold);
+        var yields = line.Stacks.Select(tag => state.Stacks.TryGetValue(tag, out var stack) && stack.Stage is StackStage.AirDrying or StackStage.InKiln ? StackYield.Of(state, stack!) : null).ToList();
+        return yields.TrueForAll(one => one?.Falldown is not null) ? new(line.Goods, "bf", yields.Sum(one => one!.Low), yields.Sum(one => one!.Likely), yields.Sum(one => one!.High), wanted.Rough) : null;
     }
-
-    // The footage of a stack in a kiln is that of its loading: so is the moisture it is counted from.
-    private static MoistureContent? LoadedAt(YardState state, Stack stack)
-    {
-        if (stack.Charge is not { } tag || !state.Charges.TryGetValue(tag, out var charge))
-            return stack.Moisture?.Mean;
-        var samples = charge.Samples.Where(sample => sample.Weighings.Count > 0 && (sample.Stack ?? stack.Tag) == stack.Tag).ToList();
-        return samples.Count > 0 ? MoistureContent.FromFraction(samples.Average(sample => sample.Weighings[0].Moisture.Fraction))
-            : (stack.Readings.LastOrDefault(reading => reading.Mean is not null && reading.At <= charge.LoadedAt.AddDays(1)) ?? stack.Moisture)?.Mean;
-    }
-
-    private static MoistureContent Target(YardState state, OrderLine line) =>
-        line.Stacks.Select(tag => state.Stacks.GetValueOrDefault(tag)?.Charge).OfType<string>().Select(tag => state.Charges.GetValueOrDefault(tag)).OfType<Charge>().FirstOrDefault() is { } charge
-            ? charge.Target
-            : line is { McLowPct: { } low, McHighPct: { } high } ? MoistureContent.FromPercent((low + high) / 2.0) : MoistureContent.FromPercent(7.0);
-
-    private static Band? Falldown(YardState state, OrderLine line) =>
-        line.Stacks.Select(tag => state.Stacks.GetValueOrDefault(tag)).OfType<Stack>().FirstOrDefault() is { } stack && state.Prices.TryGetValue(stack.Species.CommonName, out var priced)
-            ? stack.Product is Product.Boards or Product.Blocking ? priced.FalldownBoardsPct : priced.FalldownSlabsPct
-            : null;
 
     /// <summary>The day the last of a line's wood is out of a kiln by charges that run and the owner's loads; null where none has it.</summary>
     internal static DateOnly? OutOn(YardState state, OrderLine line)
