@@ -9,6 +9,7 @@ using Boardwright.Yard.UseCases;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.ResponseCompression;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -75,6 +76,16 @@ public static class BoardwrightPages
                 Who.Keep(context, book.State);
                 return Task.CompletedTask;
             });
+            return next(context);
+        });
+        app.Use((context, next) =>
+        {
+            if (HttpMethods.IsGet(context.Request.Method) && TagPlace.OfWrongKind(book.State, context.Request.Path.Value) is { } place)
+            {
+                context.Response.Redirect(place.Path);
+                return Task.CompletedTask;
+            }
+
             return next(context);
         });
         app.MapStaticAssets();
