@@ -46,13 +46,14 @@ internal static class StackFigures
             return null;
 
         var points = ReadingError.Points(reading, mean.Percent);
+        var off = ReadingError.For(reading) is { } used ? ReadingError.StandardErrorsInBand * used.TotalErrorPercent : points;
         var by = StackSheet.ByWords(state, reading.Entry);
         var value = reading.Meter is not { Usable: false } ? Text(mean.Percent, "0.0") : mean.Percent < 15.0 ? "under 7" : "over 28";
         var read = reading is { Raw: { } raw, Wood: { } wood }
             ? string.Create(CultureInfo.InvariantCulture, $"Read {raw.Percent:0.0} in wood at {wood.Fahrenheit:0} °F: {Added(mean, raw)}")
             : $"By {Words(reading.Method)}";
         return new("Moisture, last read", value, "%",
-            string.Create(CultureInfo.InvariantCulture, $"{Math.Max(mean.Percent - points, 0.0):0.0} to {mean.Percent + points:0.0} likely. {read}. {by}{DayWords.Of(reading.At.Day(), state.Today)}"))
+            string.Create(CultureInfo.InvariantCulture, $"{Math.Max(mean.Percent - off, 0.0):0.0} to {mean.Percent + off:0.0}, 9 times in 10. {read}. {by}{DayWords.Of(reading.At.Day(), state.Today)}"))
         {
             Method = reading.Raw is null ? "moisture-content" : "moisture-meter",
             Source = reading.Raw is null ? $"{by}entry {reading.Entry}" : "up to 1 % for each 20 °F from 70 °F (Conners, FOR-128; James, FPL-GTR-6)",
@@ -63,7 +64,8 @@ internal static class StackFigures
                 ("meter set to", reading.SetTo?.Name ?? "–"),
                 ("boards", reading.Boards?.ToString(CultureInfo.InvariantCulture) ?? "not counted"),
                 ("spread of boards", reading.SdPct is { } sd ? Text(sd, "0.0") + " %" : "not taken"),
-                ("give or take", Text(points, "0.#") + " %"),
+                ("give or take, the method alone", Text(points, "0.#") + " %"),
+                ("with the scatter of the boards read", Text(off, "0.0") + " %"),
                 ("to know", reading.Meter?.Note is { Length: > 0 } note ? note : "nothing"),
             ],
         };

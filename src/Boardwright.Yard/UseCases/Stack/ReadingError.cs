@@ -11,7 +11,7 @@ public static class ReadingError
     private const double EstimateShare = 0.15;
 
     // Points are how far off the method is nine times in ten; the forecast takes a standard error.
-    private const double StandardErrorsInBand = 1.645;
+    internal const double StandardErrorsInBand = 1.645;
 
     /// <summary>The reading for the forecast; null when it has no figure or lies outside what its meter can read.</summary>
     public static StackReading? For(MoistureReading reading)
