@@ -39,6 +39,17 @@ public class PackingListTests
     }
 
     [Fact]
+    public void A_long_grade_is_printed_whole()
+    {
+        const string grade = "No. 1 Common and better, one face clear, sap no defect, under the rules of 2026 as the customer asks for them";
+        var text = Pdf.Text(PackingList.Render(PackExamples.List with { Packs = [PackExamples.Tally with { Grade = grade }] }));
+        var list = text[..text.IndexOf("Piece tally", StringComparison.Ordinal)];
+
+        Assert.DoesNotContain("…", list, StringComparison.Ordinal);
+        Assert.All(grade.Split(' '), word => Assert.Contains(word, list, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_missing_weight_leaves_the_sum_blank()
     {
         var text = Pdf.Text(PackingList.Render(PackExamples.List));

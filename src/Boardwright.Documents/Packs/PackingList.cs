@@ -62,7 +62,7 @@ public static class PackingList
             pack.Weight is { } weight ? Print.Number(weight.Kilograms) : "",
             "")).ToList();
         rows.Add(Total(content.Packs));
-        new Table(PackColumns) { RowMm = 10.0 }.Draw(form, rows);
+        new Table(PackColumns) { RowMm = 10.0, Grows = true }.Draw(form, rows);
         form.Y += 1.0;
         foreach (var basis in content.Packs.Select(pack => pack.Basis).Distinct())
             form.Paragraph(basis == FootageBasis.Net ? FootageStatement.Net : FootageStatement.Gross);

@@ -114,6 +114,51 @@ public sealed class ChargeEqualizingTests
     }
 
     [Fact]
+    public void Sheet_and_charge_ask_for_the_same_setting()
+    {
+        // Set on 2 November in the last step, milder than it: the operator's choice, also once weighed again.
+        foreach (var day in new[] { 2, 4, 6, 8 })
+        {
+            var state = DemonstrationBook.On(new(2026, 11, day));
+            var round = MorningSheet.For(state, "Pell").Tasks.First(task => task.Charge == "C-61" && task.Path.StartsWith("/charges/C-61/", StringComparison.Ordinal));
+            var page = Assert.IsType<Outcome<ChargeSheet>.Done>(ChargeSheet.Of(state, "C-61", state.Today.ToDateTime(new(8, 0)))).Value.Next;
+
+            Assert.Equal(page.Do.StartsWith("Set", StringComparison.Ordinal), round.Do.StartsWith("Set", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void Step_the_wettest_half_has_passed_into_since_the_setting_is_due_on_sheet_and_page()
+    {
+        // Set as for 20 to 15 % on 30 October, weighed at 14.1 % and less on 2 November: 165/116 °F is due.
+        var book = DemonstrationBook.Open();
+        var state = book.State;
+        var charge = state.Charges["C-61"];
+        var before = state with { Charges = state.Charges.SetItem("C-61", charge with { Settings = charge.Settings.RemoveAt(charge.Settings.Count - 1) }) };
+        var run = Assert.IsType<Outcome<ChargeRun>.Done>(ChargeRun.Of(before, before.Charges["C-61"], Morning)).Value;
+        var page = Assert.IsType<Outcome<ChargeSheet>.Done>(ChargeSheet.Of(before, "C-61", Morning)).Value;
+
+        Assert.True(run.Next is { IsDue: true, Kind: ChangeKind.NextStep });
+        Assert.Equal(15.0, run.Next.At.Percent, 1e-6);
+        Assert.StartsWith("Set 165 / 116 °F", page.Next.Do, StringComparison.Ordinal);
+        Assert.Contains(MorningSheet.For(before, "Pell").Tasks, task => task.Charge == "C-61" && task.Do == "Set K1 to 165 / 116 °F.");
+    }
+
+    [Fact]
+    public void Unload_day_of_a_plan_whose_crew_is_elsewhere_is_said_beside_the_first_day_a_crew_may()
+    {
+        var state = DemonstrationBook.Yard;
+        var end = ChargeEnd.Of(state, state.Charges["C-61"], Morning)!;
+        var season = SeasonNow.Of(state, Plan.DemonstrationPlan.Made());
+        var planned = season.Sheet!.Kilns.SelectMany(row => row.Charges).Single(charge => charge.Tag == "C-61");
+        var later = season with { Sheet = season.Sheet with { Kilns = [.. season.Sheet.Kilns.Select(row => (row.Kiln, (IReadOnlyList<SeasonCharge>)[.. row.Charges.Select(charge => charge == planned ? charge with { Out = end.OutOn.AddDays(2).ToDateTime(new(12, 0)) } : charge)]))] } };
+
+        Assert.Equal($", by the season’s plan on {DayWords.Of(end.OutOn.AddDays(2), state.Today)}", end.LaterWords(later, "C-61", state.Today));
+        Assert.Equal("", end.LaterWords(SeasonNow.NotAsked, "C-61", state.Today));
+        Assert.Contains(end.LaterWords(later, "C-61", state.Today), ChargeList.Of(state, Morning, later).Kilns.Single(view => view.Charge?.Tag == "C-61").Says, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Order_that_waits_for_the_charge_is_named() => Assert.Equal(["O-303"], Sheet(DemonstrationBook.Open()).Orders.Select(order => order.Tag));
 
     private static YardBook Set(double dryFahrenheit, double wetFahrenheit)

@@ -77,7 +77,7 @@ internal sealed class HeatReckoning(YardState state, PlanFigures figures, IReadO
         var days = last.DayNumber + 1 - next.In.DayNumber;
         var late = new List<string>();
         var money = Money(next) * days + Lateness(next, days, late);
-        return WithShop(Words($"Load {next.Name} in {next.Kiln.Name} on {last.AddDays(1):d MMM} instead of {next.In:d MMM}"), days, money, Rest(next.Kiln.Name, next.In),
+        return WithShop(Words($"Load {next.Name} in {next.Kiln.Name} on {DayWords.Of(last.AddDays(1), state.Today)} instead of {DayWords.Of(next.In, state.Today)}"), days, money, Rest(next.Kiln.Name, next.In),
             Words($"{days} {(days == 1 ? "day" : "days")} of {next.Kiln.Name} empty at {Money(next):0}; saves {Draws(next.Kiln.Name, worst):0.0} kW on the worst day"), late);
     }
 
@@ -99,7 +99,7 @@ internal sealed class HeatReckoning(YardState state, PlanFigures figures, IReadO
         var remedies = MayRest().Select(one => new HeatRemedy(
             _ => one.Use is null ? $"leave {one.Kiln.Name} cold" : $"hold {one.Use.Name} in {one.Kiln.Name}, vents shut", Kilowatts((kiln, kw, _) => kiln == one.Kiln.Name ? kw : 0.0), Lost(use => use == one.Use ? shorts.Count + WarmingDays : 0.0))).ToList();
         if (uses.Where(use => !use.Runs && use.In >= state.Today && use.In <= last).MaxBy(use => use.In) is { } next)
-            remedies.Add(new(_ => Words($"load {next.Name} in {next.Kiln.Name} on {last.AddDays(1):d MMM} instead of {next.In:d MMM}"),
+            remedies.Add(new(_ => Words($"load {next.Name} in {next.Kiln.Name} on {DayWords.Of(last.AddDays(1), state.Today)} instead of {DayWords.Of(next.In, state.Today)}"),
                 Kilowatts((kiln, kw, day) => kiln == next.Kiln.Name && day >= next.In ? kw : 0.0), Lost(use => use == next ? last.DayNumber + 1 - next.In.DayNumber : 0.0)));
         remedies.Add(new(_ => Words($"let all hot kilns drift {DriftMostKelvins:0} °C cooler"), Kilowatts((kiln, kw, _) => kw > 0.0 ? Math.Min(kw, KilnPerKelvin(kiln) * DriftMostKelvins) : 0.0),
             Lost(use => shorts.Count(day => use.IsIn(day.Date)) * Slower(use, DriftMostKelvins))));

@@ -95,7 +95,7 @@ public sealed record BoilerSheet(IReadOnlyList<HeatDay> ByDay, IReadOnlyList<Tra
     {
         var worst = days.MinBy(day => day.SpareKw - day.KilnsKw)!;
         var left = worst.SpareKw - worst.KilnsKw;
-        return new(left < 0.0 ? "Short at worst, all kilns hot" : "Least left, all kilns hot", Number(Math.Abs(left)), "kW", Words($"{worst.Date:ddd d MMM}, {DayWords.Celsius(worst.OutsideC)}, {worst.Weather}"))
+        return new(left < 0.0 ? "Short at worst, all kilns hot" : "Least left, all kilns hot", Number(Math.Abs(left)), "kW", Words($"{DayWords.Weekday(worst.Date, state.Today)}, {DayWords.Celsius(worst.OutsideC)}, {worst.Weather}"))
         {
             Method = "boiler-and-shop-heat",
             Source = "the yard's own settings, its weather and what was noted of its kilns",
@@ -109,7 +109,7 @@ public sealed record BoilerSheet(IReadOnlyList<HeatDay> ByDay, IReadOnlyList<Tra
 
     private static Traced Lasts(YardState state, FuelStock fuel, double mean, DateOnly lasts, int count) =>
         new(lasts < state.Today ? "Fuel" : "Fuel lasts until", lasts < state.Today ? "count the pile again" : DayWords.Of(lasts, state.Today), "",
-            Words($"{fuel.Cords:0.#} cords counted {state.Fuel!.CountedAt:d MMM}{(lasts < state.Today ? " would be burnt by now" : "")}, at a mean of {mean:0} kW"))
+            Words($"{fuel.Cords:0.#} cords counted {DayWords.Of(state.Fuel!.CountedAt, state.Today)}{(lasts < state.Today ? " would be burnt by now" : "")}, at a mean of {mean:0} kW"))
         {
             Method = "fuel",
             Source = "count of the yard; heating value and share delivered are settings",

@@ -32,12 +32,16 @@ public sealed record ChargeChange(ChangeKind Kind, Temperature DryBulb, Temperat
     public string Calls => Kind switch { ChangeKind.NextStep => "the wettest half", ChangeKind.Equalize => "the driest sample", _ => "the wettest sample" };
 
     internal static ChargeChange Of(
-        KilnFinish? finish, ChargeEqualizing? equalizing, MoistureContent target, KilnSchedule schedule, MoistureContent controlling, MoistureContent mean, MoistureContent driest, MoistureContent wettest, Setting? set, DateTime weighed,
+        KilnFinish? finish, ChargeEqualizing? equalizing, MoistureContent target, KilnSchedule schedule, MoistureContent controlling, MoistureContent? atSetting, MoistureContent mean, MoistureContent driest, MoistureContent wettest, Setting? set, DateTime weighed,
         Outcome<KilnForecast> forecast)
     {
         var now = schedule.StepAt(controlling);
         if (set is null)
             return new(ChangeKind.NextStep, now.DryBulb, now.AirFloored90.WetBulb!.Value, controlling, now.AirFloored90.Emc!.Value, weighed, true);
+
+        // The wettest half has passed into this step since the setting was made: it is due. A setting made in it already, off the schedule, is the operator's choice.
+        if (atSetting is { } before && schedule.StepAt(before) is var then && then != now && then.Above > now.Above && ChargeFigures.Bulbs(set.DryBulb, set.WetBulb) != ChargeFigures.Bulbs(now.DryBulb, now.AirFloored90.WetBulb!.Value))
+            return new(ChangeKind.NextStep, now.DryBulb, now.AirFloored90.WetBulb!.Value, schedule.Steps.TakeWhile(step => step != now).Last().Above, now.AirFloored90.Emc!.Value, weighed, true);
 
         var next = schedule.Steps.SkipWhile(step => step != now).Skip(1).FirstOrDefault();
         if (next is not null)

@@ -31,6 +31,13 @@ public sealed record ChargeEnd(DateTime From, (double Early, double Likely, doub
     /// <summary>"Equalizing and conditioning take 24 h on top: ready about 12 Nov 14:00. Unloading takes 3 h and the crew of that day leaves at 16:00: out from about 13 Nov".</summary>
     public string OutWords(DateOnly today) => $"{FinishWords}: ready about {ReadyWords(today)}{(WaitWords.Length > 0 ? $". {WaitWords}: " : ", ")}out from about {DayWords.Of(OutOn, today)}";
 
+    /// <summary>", by the season’s plan on 16 Nov": where the plan unloads it later, its crew being at another kiln; empty where not.</summary>
+    public string LaterWords(SeasonNow season, string charge, DateOnly today)
+    {
+        ArgumentNullException.ThrowIfNull(season);
+        return season.UnloadsLater(charge, OutOn) is { } later ? $", by the season’s plan on {DayWords.Of(later, today)}" : "";
+    }
+
     private string ReadyWords(DateOnly today) => Out.AddMinutes(30.0) is var near ? $"{DayWords.Of(near.Day(), today)} {near.ToString("HH", CultureInfo.InvariantCulture)}:00" : "";
 
     /// <summary>The end of a charge; null where nothing forecasts it, and for one that is out.</summary>

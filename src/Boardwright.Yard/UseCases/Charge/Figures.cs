@@ -10,9 +10,9 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>The numbers of a charge, each with what went in, the method and the source.</summary>
 public static class ChargeFigures
 {
-    public static IReadOnlyList<Traced> Of(YardState state, Charge charge, ChargeRun? run, ChargeVacuum? vacuum)
+    public static IReadOnlyList<Traced> Of(YardState state, Charge charge, ChargeRun? run, ChargeVacuum? vacuum, SeasonNow season)
     {
-        List<Traced?> figures = [SetNow(state, charge, run), SetNext(state, run), Controlling(charge, run), Ends(charge, state.Today), Loss(run), Dry(state, charge, run), .. Vacuum(state, charge, vacuum), Out(state, charge)];
+        List<Traced?> figures = [SetNow(state, charge, run), SetNext(state, run), Controlling(charge, run), Ends(charge, state.Today), Loss(run), Dry(state, charge, run, season), .. Vacuum(state, charge, vacuum, season), Out(state, charge)];
         return [.. figures.OfType<Traced>()];
     }
 
@@ -146,7 +146,7 @@ public static class ChargeFigures
         };
     }
 
-    private static Traced? Dry(YardState state, Charge charge, ChargeRun? run)
+    private static Traced? Dry(YardState state, Charge charge, ChargeRun? run, SeasonNow season)
     {
         if (run is null)
             return null;
@@ -154,7 +154,7 @@ public static class ChargeFigures
             return new("Dry", "not in this air", "", run.Forecast is Outcome<KilnForecast>.NoAnswer(var why) ? why : "the samples are past the moisture wanted") { Method = "kiln-time" };
 
         var rate = (run.Rate as Outcome<KilnRate>.Done)?.Value;
-        return new("Dry", DayWords.Of(end.Dry.Day(), state.Today), "", $"mean at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(end.DryEarly.Day(), end.DryLate.Day(), state.Today)}, 8 times in 10. {end.OutWords(state.Today)}")
+        return new("Dry", DayWords.Of(end.Dry.Day(), state.Today), "", $"mean at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(end.DryEarly.Day(), end.DryLate.Day(), state.Today)}, 8 times in 10. {end.OutWords(state.Today)}{end.LaterWords(season, charge.Tag, state.Today)}")
         {
             Method = "kiln-time",
             Source = $"{forecast.Origin} ({SourceMark.Words(forecast.Mark)})",
@@ -171,13 +171,13 @@ public static class ChargeFigures
         };
     }
 
-    private static IEnumerable<Traced> Vacuum(YardState state, Charge charge, ChargeVacuum? vacuum)
+    private static IEnumerable<Traced> Vacuum(YardState state, Charge charge, ChargeVacuum? vacuum, SeasonNow season)
     {
         if (vacuum is null || !charge.IsRunning || ChargeEnd.Of(state, charge, vacuum) is not { } end)
             yield break;
 
         var forecast = vacuum.Forecast;
-        yield return new("Dry", DayWords.Of(end.Dry.Day(), state.Today), "", $"{vacuum.Slowest.Tag} at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(end.DryEarly.Day(), end.DryLate.Day(), state.Today)}, 8 times in 10. {end.OutWords(state.Today)}")
+        yield return new("Dry", DayWords.Of(end.Dry.Day(), state.Today), "", $"{vacuum.Slowest.Tag} at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(end.DryEarly.Day(), end.DryLate.Day(), state.Today)}, 8 times in 10. {end.OutWords(state.Today)}{end.LaterWords(season, charge.Tag, state.Today)}")
         {
             Method = "vacuum-drying",
             Source = "steam along the grain and radio-frequency power (Chen 1997, Siau 1984)",

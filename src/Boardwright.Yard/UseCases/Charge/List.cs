@@ -29,7 +29,7 @@ public sealed record ChargeList(IReadOnlyList<KilnView> Kilns, IReadOnlyList<Cha
     {
         ArgumentNullException.ThrowIfNull(state);
         return new(
-            [.. state.Kilns.Values.Select(kiln => Planned(state, View(state, kiln, now), plan ?? SeasonNow.NotAsked))],
+            [.. state.Kilns.Values.Select(kiln => Planned(state, View(state, kiln, now, plan ?? SeasonNow.NotAsked), plan ?? SeasonNow.NotAsked))],
             [.. state.Charges.Values.Where(charge => !charge.IsRunning).OrderByDescending(charge => charge.UnloadedAt)]);
     }
 
@@ -40,20 +40,20 @@ public sealed record ChargeList(IReadOnlyList<KilnView> Kilns, IReadOnlyList<Cha
         Beside = view.Next is { } next ? OwnLoad.Beside(state, next, season) : null,
     };
 
-    private static KilnView View(YardState state, Kiln kiln, DateTime now)
+    private static KilnView View(YardState state, Kiln kiln, DateTime now, SeasonNow season)
     {
         var next = state.PlannedCharges.Values.Where(planned => planned.Kiln == kiln.Name && !state.Charges.ContainsKey(planned.Tag)).OrderBy(planned => planned.InOn).FirstOrDefault();
         if (kiln.Charge is not { } tag || !state.Charges.TryGetValue(tag, out var charge))
             return new(kiln, null, [], kiln.Down is { } down ? $"Down since {DayWords.Of(down.From.Day(), state.Today)}: {down.Why}." : "Empty.", 0.0, next);
 
         var room = charge.StacksInside.Sum(stack => KilnRoom.AsFourQuarter(state.Stacks[stack].Footage, state.Stacks[stack].Thickness).Count);
-        return new(kiln, charge, SampleRow.Of(charge, now), Says(state, charge, now), 100.0 * room / kiln.Installed.CapacityBf, next);
+        return new(kiln, charge, SampleRow.Of(charge, now), Says(state, charge, now, season), 100.0 * room / kiln.Installed.CapacityBf, next);
     }
 
-    private static string Says(YardState state, Charge charge, DateTime now)
+    private static string Says(YardState state, Charge charge, DateTime now, SeasonNow season)
     {
         var end = ChargeEnd.Of(state, charge, now) is { } known
-            ? $"dry about {DayWords.Of(known.Dry.Day(), state.Today)}, {DayWords.Band(known.DryEarly.Day(), known.DryLate.Day(), state.Today)}; out from about {DayWords.Of(known.OutOn, state.Today)}"
+            ? $"dry about {DayWords.Of(known.Dry.Day(), state.Today)}, {DayWords.Band(known.DryEarly.Day(), known.DryLate.Day(), state.Today)}; out from about {DayWords.Of(known.OutOn, state.Today)}{known.LaterWords(season, charge.Tag, state.Today)}"
             : charge.ExpectedOutOn is { } expected ? $"out about {DayWords.Of(expected, state.Today)}, as named when it was loaded" : "no end in sight";
         var wet = charge.Wettest is { } wettest ? $"wettest {wettest.Moisture.Percent.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)} %, " : "";
         return $"Since {DayWords.Of(charge.LoadedAt.Day(), state.Today)}; {wet}{end}.";

@@ -158,7 +158,7 @@ public sealed record ChargeRun
                 Set = set,
                 Was = charge.Settings.Count > 1 ? charge.Settings[^2] : null,
                 EmcSet = set is null ? null : EmcOf(set.DryBulb, set.WetBulb),
-                Next = ChargeChange.Of(finish, equalizing, charge.Target, schedule, controlling, mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast),
+                Next = ChargeChange.Of(finish, equalizing, charge.Target, schedule, controlling, set is null ? null : ControllingAt(charge, set.At), mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast),
                 Frozen = FrozenBy(charge),
                 Rate = rate,
                 Begun = begun,
@@ -171,6 +171,10 @@ public sealed record ChargeRun
             };
         });
     }
+
+    // Of the wettest half when a setting was made, by the weighings before it; null where there was none.
+    private static MoistureContent? ControllingAt(Charge charge, DateTime at) =>
+        SampleTrend.WettestHalf([.. charge.SoundSamples.Select(sample => sample.Weighings.LastOrDefault(weighing => weighing.At <= at)).OfType<Weighing>().Select(weighing => weighing.Moisture)]);
 
     // Wood that was dry before is dried again in two steps, from the moisture it was loaded at.
     private static Redry? Redried(YardState state, Charge charge, MoistureContent mean)

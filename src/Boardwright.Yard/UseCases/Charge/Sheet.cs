@@ -53,7 +53,11 @@ public sealed record ChargeSheet
     /// <summary>Open orders that wait for its wood, the first due first.</summary>
     public required IReadOnlyList<Order> Orders { get; init; }
 
-    public static Outcome<ChargeSheet> Of(YardState state, string tag, DateTime now)
+    /// <param name="state">The yard.</param>
+    /// <param name="tag">The charge.</param>
+    /// <param name="now">The time.</param>
+    /// <param name="season">The season's plan; null where nobody asks for it.</param>
+    public static Outcome<ChargeSheet> Of(YardState state, string tag, DateTime now, SeasonNow? season = null)
     {
         ArgumentNullException.ThrowIfNull(state);
         if (!state.Charges.TryGetValue(tag, out var charge))
@@ -71,7 +75,7 @@ public sealed record ChargeSheet
             Charge = charge,
             Title = $"Charge {charge.Tag} in {charge.Kiln}",
             Under = UnderTitle(state, charge),
-            Figures = ChargeFigures.Of(state, charge, drying, (vacuum as Outcome<ChargeVacuum>.Done)?.Value),
+            Figures = ChargeFigures.Of(state, charge, drying, (vacuum as Outcome<ChargeVacuum>.Done)?.Value, season ?? SeasonNow.NotAsked),
             Run = run,
             Vacuum = vacuum,
             Samples = rows,
@@ -84,7 +88,7 @@ public sealed record ChargeSheet
             Caution = CautionFor(state, charge, safety, stall),
             Next = NextFor(state, charge, drying, verdict),
             Orders = OrdersOf(state, charge),
-            Minds = [.. StackRedry.IsRedry(state, charge) ? [RedryMind] : Array.Empty<string>(), .. MindsOf(charge)],
+            Minds = [.. StackRedry.IsRedry(state, charge) ? [RedryMind] : Array.Empty<string>(), .. MindsOf(charge, state.Today)],
         };
     }
 
@@ -149,7 +153,7 @@ public sealed record ChargeSheet
 
     private const string RedryMind = "A redry: this wood was dry before. 18 to 24 h in the first step, no spray while it warms up; oak that checks easily is opened by it.";
 
-    private static IEnumerable<string> MindsOf(Charge charge)
+    private static IEnumerable<string> MindsOf(Charge charge, DateOnly today)
     {
         foreach (var sample in charge.Samples)
         {
@@ -158,7 +162,7 @@ public sealed record ChargeSheet
             for (var i = 1; i < sample.Weighings.Count; i++)
             {
                 if (sample.Weighings[i] is { AfterDamage: true } loss)
-                    yield return string.Create(CultureInfo.InvariantCulture, $"Sample {sample.Name} lost wood on {loss.At:d MMM}: {loss.Weight.Grams:0} g after it, dry weight {loss.DryWeight.Grams:0.0} g. Its percentages before that day are over {sample.Weighings[i - 1].DryWeight.Grams:0.0} g dry.");
+                    yield return string.Create(CultureInfo.InvariantCulture, $"Sample {sample.Name} lost wood on {DayWords.Of(loss.At, today)}: {loss.Weight.Grams:0} g after it, dry weight {loss.DryWeight.Grams:0.0} g. Its percentages before that day are over {sample.Weighings[i - 1].DryWeight.Grams:0.0} g dry.");
             }
         }
 

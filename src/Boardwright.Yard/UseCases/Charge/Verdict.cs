@@ -128,7 +128,7 @@ public sealed record ChargeVerdict(PullStep Step, string Says, string Do, IReadO
             return null;
         var (reading, spread) = (read.Reading, read.Reading.SdPct!.Value);
         var share = 100.0 * new LotStatistics(reading.Boards!.Value, reading.Mean!.Value.Percent, spread, null, null).ShareWithin(charge.Target.Percent - 1.0, charge.Target.Percent + 1.0)!.Value;
-        return string.Create(CultureInfo.InvariantCulture, $"{read.Tag}, {reading.Boards} boards at random on {reading.At:d MMM}: mean {reading.Mean!.Value.Percent:0.0} %, spread {spread:0.0}; {share:0} of 100 within 1 point of {charge.Target.Percent:0.#} %");
+        return string.Create(CultureInfo.InvariantCulture, $"{read.Tag}, {reading.Boards} boards at random on {DayWords.Of(reading.At, state.Today)}: mean {reading.Mean!.Value.Percent:0.0} %, spread {spread:0.0}; {share:0} of 100 within 1 point of {charge.Target.Percent:0.#} %");
     }
 
     private static string Text(MoistureContent moisture) => moisture.Percent.ToString("0.0", CultureInfo.InvariantCulture) + " %";

@@ -66,10 +66,10 @@ public static class FindSearch
             ? state.Logs.Values.Where(log => (query.Species is null || log.Species.CommonName == query.Species)).Select(log => FindRows.Of(state, log))
             : [];
         var packs = query.Place is null && query.DrierThan is null
-            ? state.Packs.Values.Where(pack => (query.Species is null || pack.Species.CommonName == query.Species) && (query.Quarters is null || pack.Thickness.Quarters == query.Quarters)).Select(pack => FindRows.Of(pack))
+            ? state.Packs.Values.Where(pack => (query.Species is null || pack.Species.CommonName == query.Species) && (query.Quarters is null || pack.Thickness.Quarters == query.Quarters)).Select(pack => FindRows.Of(state, pack))
             : [];
         return wood ? stacks.Concat(packs).Concat(logs)
-            : state.Orders.Values.Select(order => FindRows.Of(state, order)).Concat(stacks).Concat(state.Charges.Values.Select(charge => FindRows.Of(state, charge))).Concat(packs).Concat(logs).Concat(state.Pours.Values.Select(FindRows.Of));
+            : state.Orders.Values.Select(order => FindRows.Of(state, order)).Concat(stacks).Concat(state.Charges.Values.Select(charge => FindRows.Of(state, charge))).Concat(packs).Concat(logs).Concat(state.Pours.Values.Select(pour => FindRows.Of(state, pour)));
     }
 
     private static bool Fits(Stack stack, FindQuery query) =>

@@ -39,7 +39,7 @@ public static class SpeciesTouches
         foreach (var stack in down.Select(step => step.Tag).Distinct().Where(state.Stacks.ContainsKey).Select(name => state.Stacks[name]))
             touches.AddRange(OfStack(state, stack, item.Species, other));
         foreach (var pack in down.Where(step => step.Form == WoodForm.Pack).Select(step => state.Packs[step.Tag]))
-            touches.AddRange(OfPack(pack));
+            touches.AddRange(OfPack(state, pack));
         foreach (var load in down.Where(step => step.Form == WoodForm.Shipped).Select(step => state.Shipments[step.Tag]))
             touches.AddRange(OfLoad(state, load));
         return touches;
@@ -88,15 +88,15 @@ public static class SpeciesTouches
             $"dry No. 1 Common {(here is null ? "no price" : $"{here.Dry1cMoney:0.00} a bf")} as {now.CommonName}{(other is null ? "" : $", {(there is null ? "no price" : $"{there.Dry1cMoney:0.00}")} as {other.CommonName}")}, {stack.Footage.Count:#,0} bf");
     }
 
-    private static IEnumerable<Touch> OfPack(Pack pack)
+    private static IEnumerable<Touch> OfPack(YardState state, Pack pack)
     {
-        yield return new(pack.Tag, "label", pack.LabelledAt is { } at ? $"tag printed {at:d MMM}: print it again" : "no tag printed yet", $"/tally/{pack.Tag}");
+        yield return new(pack.Tag, "label", pack.LabelledAt is { } at ? $"tag printed {DayWords.Of(at, state.Today)}: print it again" : "no tag printed yet", $"/tally/{pack.Tag}");
     }
 
     private static IEnumerable<Touch> OfLoad(YardState state, Shipment load)
     {
         var customer = state.Orders[load.Order].Customer;
-        yield return new(load.Tag, "load", $"left {load.At:d MMM} for {customer}: tell them", $"/promises/{load.Order}");
+        yield return new(load.Tag, "load", $"left {DayWords.Of(load.At, state.Today)} for {customer}: tell them", $"/promises/{load.Order}");
         foreach (var complaint in state.Complaints.Where(complaint => complaint.Fact.Order == load.Order))
             yield return new(load.Order, "complaint", $"{complaint.Fact.Customer}: {complaint.Fact.Text}", $"/promises/{load.Order}");
     }

@@ -66,7 +66,7 @@ public static class LogTurns
                     break;
                 if (OpenBy(state, log, line) is not { } day || day < state.Today)
                     continue;
-                given[log.Tag] = new(order.Tag, line.DueOn, total, day, string.Create(CultureInfo.InvariantCulture, $"{order.Customer} misses {total:#,0} bf of {line.Goods} ({order.Tag}, due {DayWords.Of(line.DueOn, state.Today)}); opened by {day:d MMM} it can be dry in time"));
+                given[log.Tag] = new(order.Tag, line.DueOn, total, day, string.Create(CultureInfo.InvariantCulture, $"{order.Customer} misses {total:#,0} bf of {line.Goods} ({order.Tag}, due {DayWords.Of(line.DueOn, state.Today)}); opened by {DayWords.Of(day, state.Today)} it can be dry in time"));
                 missing -= YardLog.Scale(log) is Outcome<Sawing.ScaledLog>.Done({ GrossUnrounded: { } bf }) ? bf * LogYield.SoldPerScale(state, log.Species.CommonName).Likely : 0.0;
             }
         }

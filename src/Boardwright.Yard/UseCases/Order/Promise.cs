@@ -64,9 +64,9 @@ public sealed record PromiseAnswer(Answer Answer, string Words, DateOnly? Likely
         }
 
         var moves = planMoves ? " A kiln has to be found for it: other promises may move." : " The plan dries it anyway.";
-        return late <= due ? new(Answer.Yes, Say($"Yes: ready by {late:d MMM} nine times in ten.{moves}"), likely, late, stacks, all - bf, planMoves)
-            : likely <= due ? new(Answer.Likely, Say($"Likely: ready on {likely:d MMM} as often as not, by {late:d MMM} nine times in ten.{moves}"), likely, late, stacks, all - bf, planMoves)
-            : new(Answer.No, Say($"No: not before {likely:d MMM}, {late:d MMM} to be sure.{moves}"), likely, late, stacks, all - bf, planMoves);
+        return late <= due ? new(Answer.Yes, Say($"Yes: ready by {DayWords.Of(late, state.Today)} nine times in ten.{moves}"), likely, late, stacks, all - bf, planMoves)
+            : likely <= due ? new(Answer.Likely, Say($"Likely: ready on {DayWords.Of(likely, state.Today)} as often as not, by {DayWords.Of(late, state.Today)} nine times in ten.{moves}"), likely, late, stacks, all - bf, planMoves)
+            : new(Answer.No, Say($"No: not before {DayWords.Of(likely, state.Today)}, {DayWords.Of(late, state.Today)} to be sure.{moves}"), likely, late, stacks, all - bf, planMoves);
     }
 
     // Wood of the mill that is kept for nobody, the soonest first: out of a charge of the plan, or with a kiln of its own.

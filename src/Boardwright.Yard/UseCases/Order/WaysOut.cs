@@ -58,7 +58,7 @@ public static class WaysOut
         var footage = Math.Min(order.Quantity.Count, ready.Sum(wood => wood.SpareBf));
         return footage < 1.0 || footage >= order.Quantity.Count
             ? null
-            : new(string.Create(CultureInfo.InvariantCulture, $"Offer {footage:#,0} bf by {order.Due:d MMM}, the rest later."), string.Join(" ", ready.Select(wood => $"{wood.Stack}: {wood.Words}")));
+            : new(string.Create(CultureInfo.InvariantCulture, $"Offer {footage:#,0} bf by {DayWords.Of(order.Due, made.Input.Calendar.FirstDay)}, the rest later."), string.Join(" ", ready.Select(wood => $"{wood.Stack}: {wood.Words}")));
     }
 
     // Other thickness or other wood of the mill, kept for nobody, that can be ready by the day.

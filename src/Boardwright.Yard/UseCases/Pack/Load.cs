@@ -47,7 +47,7 @@ public sealed record LoadSheet(Order Order, OrderPosition Line, double Left, IRe
         List<LoadPart> parts = [.. packs.Select(pack => Part(state, pack))];
         foreach (var stack in position.Asked.Stacks.Select(tag => state.Stacks[tag]).Where(stack => stack.IsHere))
         {
-            var part = Part(stack, wantedBf, position.Asked);
+            var part = Part(state, stack, wantedBf, position.Asked);
             wantedBf -= part.Usual;
             parts.Add(part);
         }
@@ -66,12 +66,12 @@ public sealed record LoadSheet(Order Order, OrderPosition Line, double Left, IRe
         return new(pack.Tag, true, $"pack from {pack.Stack}, {pack.Agreed?.Boards.Count ?? 0} boards{(sheet.Ordered.IsWetter ? $", {sheet.Ordered.Word}" : "")}", bf, why is null ? bf : 0.0, bf > 0.0 ? sheet.Weight?.Kilograms / bf : null, why, sheet.Ordered);
     }
 
-    private static LoadPart Part(Stack stack, double wanted, OrderLine asked)
+    private static LoadPart Part(YardState state, Stack stack, double wanted, OrderLine asked)
     {
         var why = stack.Stage == StackStage.InKiln ? $"it is in charge {stack.Charge}" : !stack.Proven ? "its species is unproven" : null;
         var moisture = stack.Moisture?.Mean;
         var perBf = moisture is { } mc ? WoodWeight.OfFootage(stack.Species, mc, BoardFeet.From(1.0)).Kilograms : (double?)null;
-        var words = $"{stack.Species.CommonName} {stack.Thickness}, {stack.Place}{(moisture is { } at ? string.Create(CultureInfo.InvariantCulture, $", {at.Percent:0.0} % on {stack.Moisture!.At:d MMM}") : ", not read")}";
+        var words = $"{stack.Species.CommonName} {stack.Thickness}, {stack.Place}{(moisture is { } at ? string.Create(CultureInfo.InvariantCulture, $", {at.Percent:0.0} % on {DayWords.Of(stack.Moisture!.At, state.Today)}") : ", not read")}";
         return new(stack.Tag, false, words, stack.Footage.Count, why is null ? Math.Clamp(wanted, 0.0, stack.Footage.Count) : 0.0, perBf, why, AsOrdered.Of(moisture, asked));
     }
 

@@ -55,6 +55,10 @@ public sealed record SeasonNow(PlanMade? Made, SeasonSheet? Sheet, IReadOnlyDict
     /// <summary>Where the plan puts a stack; null where it stays in the yard.</summary>
     public SeasonCharge? ChargeOf(string stack) => Sheet?.Kilns.SelectMany(row => row.Charges).FirstOrDefault(charge => charge.Stacks.Any(one => one.Tag == stack));
 
+    /// <summary>Day on which the plan unloads a running charge, where that is later than the first day a crew may: the crew is at another kiln. Null where it is not later, and without a plan.</summary>
+    public DateOnly? UnloadsLater(string charge, DateOnly outOn) =>
+        Sheet?.Kilns.SelectMany(row => row.Charges).FirstOrDefault(one => one.Tag == charge) is { } planned && planned.Out.Day() > outOn ? planned.Out.Day() : null;
+
     private static string? Way(YardState state, PlanMade made, IReadOnlyDictionary<string, OrderCover> covers, SeasonPromise promise) =>
         promise.Standing == PromiseStanding.AtRisk && covers.GetValueOrDefault(promise.Line.Id) is { } cover ? cover.Do
         : WaysOut.Of(state, made, promise.Line.Id, covers) is [var first, ..] ? first.Do : null;

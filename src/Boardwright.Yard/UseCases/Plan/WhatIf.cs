@@ -112,7 +112,7 @@ public static class PlanWhatIf
             var (from, back) = (boiler.Down!.BackExpectedOn!.Value, boiler.Down.BackLateOn!.Value);
             if (from < back && new Interruption(boiler.Name, from, back.AddDays(-1)).ApplyTo(made.Input) is Outcome<PlanInput>.Done(var input))
             {
-                yield return ($"{boiler.Name} is back only on {back:d MMM}", input, false);
+                yield return ($"{boiler.Name} is back only on {DayWords.Of(back, state.Today)}", input, false);
             }
         }
 
@@ -120,7 +120,7 @@ public static class PlanWhatIf
         {
             if (new Interruption(kiln.Id, state.Today, state.Today.AddDays(6)).ApplyTo(made.Input) is Outcome<PlanInput>.Done(var input))
             {
-                yield return ($"{kiln.Id} is out until {state.Today.AddDays(6):d MMM}", input, false);
+                yield return ($"{kiln.Id} is out until {DayWords.Of(state.Today.AddDays(6), state.Today)}", input, false);
             }
         }
 
@@ -136,7 +136,7 @@ public static class PlanWhatIf
             if (Price(state, made, order.Order) is { } money)
             {
                 var here = state.Today.AddDays(DaysToBuy);
-                yield return ($"Buy dry wood for {order.Order}, here on {here:d MMM}, about {money:#,0} money", Supposing.Buy(made.Input, order.Order, here, money), true);
+                yield return ($"Buy dry wood for {order.Order}, here on {DayWords.Of(here, state.Today)}, about {money:#,0} money", Supposing.Buy(made.Input, order.Order, here, money), true);
             }
         }
     }

@@ -14,6 +14,10 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="SpareBf">Board feet it likely yields beyond what those take.</param>
 public sealed record WorkedReady(string Stack, string? Kiln, DateOnly? On, int LateDays, bool InPlan, IReadOnlyList<string> Serves, double SpareBf)
 {
+    /// <summary>The day it is told on.</summary>
+    public required DateOnly Today { get; init; }
+
+
     /// <summary>The day of a stack for an order of the plan.</summary>
     /// <param name="made">The worked plan.</param>
     /// <param name="order">The order's place in its input.</param>
@@ -30,7 +34,8 @@ public sealed record WorkedReady(string Stack, string? Kiln, DateOnly? On, int L
             : EarliestPromise.Of(made.Input, asked).Half;
         var others = made.Answer.Plan.Servings.Where(one => one.Stack == wood.Stack && one.Order != asked.Id && one.Quantity.Count > 0.0).ToList();
         return new(wood.Stack, charge?.Kiln, on, on is { } day ? Math.Max(0, day.DayNumber - asked.Due.DayNumber) : 0, inPlan, [.. others.Select(one => one.Order).Distinct()],
-            Math.Max(0.0, made.Yard.Yields[wood.Stack].Likely - others.Sum(one => one.Quantity.Count)));
+            Math.Max(0.0, made.Yard.Yields[wood.Stack].Likely - others.Sum(one => one.Quantity.Count)))
+        { Today = made.Input.Calendar.FirstDay };
     }
 
     /// <summary>"By the worked plan it comes out of K1 and is ready about 12 Dec. It serves O-310 too."</summary>
@@ -39,8 +44,8 @@ public sealed record WorkedReady(string Stack, string? Kiln, DateOnly? On, int L
     private string Day => (On, InPlan, Kiln) switch
     {
         (null, _, _) => "It is not ready within the plan.",
-        ({ } on, false, _) => string.Create(CultureInfo.InvariantCulture, $"The worked plan has it in no kiln; with the yard to itself it is ready about {on:d MMM}, and other loads move for it."),
-        ({ } on, _, { } kiln) => string.Create(CultureInfo.InvariantCulture, $"By the worked plan it comes out of {kiln} and is ready about {on:d MMM}."),
-        ({ } on, _, null) => string.Create(CultureInfo.InvariantCulture, $"It needs no kiln and is ready about {on:d MMM}."),
+        ({ } on, false, _) => string.Create(CultureInfo.InvariantCulture, $"The worked plan has it in no kiln; with the yard to itself it is ready about {DayWords.Of(on, Today)}, and other loads move for it."),
+        ({ } on, _, { } kiln) => string.Create(CultureInfo.InvariantCulture, $"By the worked plan it comes out of {kiln} and is ready about {DayWords.Of(on, Today)}."),
+        ({ } on, _, null) => string.Create(CultureInfo.InvariantCulture, $"It needs no kiln and is ready about {DayWords.Of(on, Today)}."),
     };
 }

@@ -64,7 +64,7 @@ public sealed record PourList(IReadOnlyList<Traced> Totals, IReadOnlyList<PourDa
         {
             var volumes = pours.Select(PourModel.Volume).OfType<Outcome<PourVolume>.Done>().Select(done => done.Value).ToList();
             var mixes = pours.Select(pour => PourModel.Mix(state, pour)).OfType<Outcome<CastingMix>.Done>().Select(done => done.Value).ToList();
-            yield return new("Resin in place", $"{volumes.Sum(volume => volume.Volume.Litres):0.00}", "L", $"{pours.Count} {(pours.Count == 1 ? "table" : "tables")} on {pours.Max(pour => pour.PourOn):ddd d MMM}") { Method = "resin-volume", Source = "moulds and widths as planned", Inputs = [.. pours.Zip(volumes, (pour, volume) => (pour.Tag, $"{volume.Volume.Litres:0.00} L"))] };
+            yield return new("Resin in place", $"{volumes.Sum(volume => volume.Volume.Litres):0.00}", "L", $"{pours.Count} {(pours.Count == 1 ? "table" : "tables")} on {DayWords.Weekday(pours.Max(pour => pour.PourOn), state.Today)}") { Method = "resin-volume", Source = "moulds and widths as planned", Inputs = [.. pours.Zip(volumes, (pour, volume) => (pour.Tag, $"{volume.Volume.Litres:0.00} L"))] };
             yield return new("To mix", $"{mixes.Sum(mix => mix.Total.Kilograms):0.00}", "kg", $"with {pours[0].Plan.WasteShare:P0} waste") { Method = "resin-mix", Source = "ratio and densities of the label", Inputs = [.. pours.Zip(mixes, (pour, mix) => (pour.Tag, $"{mix.PartA.Kilograms:0.00} A, {mix.PartB.Kilograms:0.00} B kg"))] };
         }
 
@@ -89,7 +89,7 @@ public sealed record PourList(IReadOnlyList<Traced> Totals, IReadOnlyList<PourDa
             return ($"See {poured.Tag}: it stands in its mould.", "The thin edge decides, and the shop’s nights.");
         return ResinShort.Of(state).FirstOrDefault() is { } miss
             ? (miss.Do, Without(state) is { } tag ? $"{miss.Why} Without {tag} there is enough." : miss.Why)
-            : ($"Have wood, moulds and shop ready by {open.Min(pour => pour.PourOn):ddd d MMM}.", "There is resin for all of it.");
+            : ($"Have wood, moulds and shop ready by {DayWords.Weekday(open.Min(pour => pour.PourOn), state.Today)}.", "There is resin for all of it.");
     }
 
     // The table whose leaving out makes the stock reach: first one that cannot be poured as planned, else the largest.

@@ -80,7 +80,7 @@ public sealed record PourSheet
         return new()
         {
             Pour = pour,
-            Under = $"{pour.Plan.Resin}, {pour.Plan.DepthMm:0.#} mm deep{(pour.Plan.Class is { } name ? $", {name}" : "")}{(pour.Plan.Owner is { } owner ? $", wood of {owner}" : "")}. {(pour.PouredAt is { } at ? $"Poured {at:ddd d MMM HH:mm}" : $"Pours {pour.PourOn:ddd d MMM}")}, {(pour.DemouldedAt is { } outAt ? $"out of the mould {outAt:ddd d MMM}" : $"demould planned {pour.DemouldOn:ddd d MMM}")}.",
+            Under = $"{pour.Plan.Resin}, {pour.Plan.DepthMm:0.#} mm deep{(pour.Plan.Class is { } name ? $", {name}" : "")}{(pour.Plan.Owner is { } owner ? $", wood of {owner}" : "")}. {(pour.PouredAt is { } at ? $"Poured {at:ddd d MMM HH:mm}" : $"Pours {DayWords.Weekday(pour.PourOn, state.Today)}")}, {(pour.DemouldedAt is { } outAt ? $"out of the mould {DayWords.Weekday(outAt, state.Today)}" : $"demould planned {DayWords.Weekday(pour.DemouldOn, state.Today)}")}.",
             Volume = volume,
             Figures = [.. PourFigures.Amounts(state, pour, cure.Resin, volume, mix)],
             Pieces = pieces,

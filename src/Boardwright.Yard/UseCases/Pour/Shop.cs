@@ -38,7 +38,7 @@ public sealed record PourShop(ShopTemperature Air, string Words, IReadOnlyList<(
         var start = from[^1];
         for (var index = from.Count - 1; index > 0 && (from[index] - from[index - 1]).TotalDays <= RunDays; index--)
             start = from[index - 1];
-        return Course(Run(state, start), $"as the shop was from {start:d MMM} to {from[^1]:d MMM}", false);
+        return Course(Run(state, start), $"as the shop was from {DayWords.Of(start, state.Today)} to {DayWords.Of(from[^1], state.Today)}", false);
     }
 
     private static List<(double Hour, double Celsius)> Run(YardState state, DateTime start)

@@ -15,7 +15,7 @@ internal static class ChangesToSettle
             {
                 var asked = line.ChangeAsked!;
                 yield return new(order.Tag, $"Answer {order.Customer}: a change is asked for.", $"{Sentence(asked.Why ?? "No reason is written")} Nothing changes until it is settled.",
-                    new("Asked now", asked.Quantity is { } more ? $"{more:#,0.#}" : $"{asked.DueOn:d MMM}", asked.Quantity is null ? "" : WoodWorth.UnitWords(line.Asked.Unit), $"was {(asked.Quantity is null ? $"{line.Asked.DueOn:d MMM}" : WoodWorth.Words(line.Asked))}") { Source = $"{order.Customer}" },
+                    new("Asked now", asked.Quantity is { } more ? $"{more:#,0.#}" : $"{DayWords.Of(asked.DueOn, state.Today)}", asked.Quantity is null ? "" : WoodWorth.UnitWords(line.Asked.Unit), $"was {(asked.Quantity is null ? $"{DayWords.Of(line.Asked.DueOn, state.Today)}" : WoodWorth.Words(line.Asked))}") { Source = $"{order.Customer}" },
                     new(WoodWorth.Of(state, line.Asked)?.Money ?? order.LatePerDayMoney, 2, "the order"), Duties.Office, $"/write/entry/order_change_settled?order={order.Tag}&line={line.Asked.Line}", "Write the answer");
             }
         }
@@ -24,7 +24,7 @@ internal static class ChangesToSettle
         {
             var about = complaint.Fact.Order ?? complaint.Fact.Charge;
             yield return new(about ?? "Claim", $"Answer {complaint.Fact.Customer} from the record.", complaint.Fact.Text,
-                new("Said on", $"{complaint.At:d MMM}", "", complaint.Fact.CountedBf is { } counted ? $"counted {counted:#,0} bf {complaint.Fact.CountedHow}" : "nothing measured named") { Source = $"entry {complaint.Entry}" },
+                new("Said on", $"{DayWords.Of(complaint.At, state.Today)}", "", complaint.Fact.CountedBf is { } counted ? $"counted {counted:#,0} bf {complaint.Fact.CountedHow}" : "nothing measured named") { Source = $"entry {complaint.Entry}" },
                 new(50m, 1, "a customer’s good will: a figure for the order of this sheet"), Duties.Office,
 $"/promises/claims?entry={complaint.Entry}", "Answer it");
         }

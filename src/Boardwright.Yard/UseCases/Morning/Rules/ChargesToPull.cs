@@ -14,8 +14,8 @@ internal static class ChargesToPull
                 continue;
 
             var margin = (decimal)((state.Setting("kiln_day_margin") ?? 0.0) * charge.FootageIn.Count / 1000.0);
-            yield return new(charge.Kiln, $"Check whether {charge.Tag} may come out.", dry ? "Even the wettest sample is at the target. A kiln full of dry wood earns nothing." : $"It was expected out on {charge.ExpectedOutOn:d MMM} when it was loaded. Driest, wettest and spread decide, not the day.",
-                new("Wood in it", $"{charge.FootageIn.Count:#,0}", "bf", ChargeEnd.OutDay(state, charge) is { } day ? $"out from about {day:d MMM}" : "no day known")
+            yield return new(charge.Kiln, $"Check whether {charge.Tag} may come out.", dry ? "Even the wettest sample is at the target. A kiln full of dry wood earns nothing." : $"It was expected out on {DayWords.Of(charge.ExpectedOutOn, state.Today)} when it was loaded. Driest, wettest and spread decide, not the day.",
+                new("Wood in it", $"{charge.FootageIn.Count:#,0}", "bf", ChargeEnd.OutDay(state, charge) is { } day ? $"out from about {DayWords.Of(day, state.Today)}" : "no day known")
                 {
                     Source = $"loaded {charge.LoadedAt:d MMM yyyy}",
                     Inputs = [("wettest sample", charge.Wettest is { } sample ? $"{sample.Moisture.Percent:0.0} %" : "none"), ("target", $"{charge.Target.Percent:0.#} %")],

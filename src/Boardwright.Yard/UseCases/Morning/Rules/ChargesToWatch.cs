@@ -7,8 +7,6 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>Running charges: samples to weigh, a setting to change, or the round to make.</summary>
 internal static class ChargesToWatch
 {
-    private const double SameSettingF = 1.5;
-
     public static IEnumerable<DayTask> Of(YardState state) => state.Charges.Values.Where(charge => charge.IsRunning && !ChargesToPull.IsDry(charge)).Select(charge =>
     {
         var worth = WoodWorth.Of(state, charge);
@@ -26,9 +24,9 @@ internal static class ChargesToWatch
         var (act, why, key, form) = (ChargeRun.FrozenBy(charge), due, next) switch
         {
             ({ } frozen, _, _) => ($"Wet or change the wick of {charge.Kiln}, then read both bulbs; leave the setting.", $"{char.ToUpperInvariant(frozen[0])}{frozen[1..]}; {SettingWords(charge)}.{(due ? " The samples are due too." : "")}", "Write the air", "air"),
-            (_, true, _) => ($"Weigh the {charge.SoundSamples.Count()} samples of {charge.Tag}, then see the setting.", $"Last weighed {last:ddd d MMM}; {SettingWords(charge)}.", $"Weigh {charge.Tag}", "weigh"),
+            (_, true, _) => ($"Weigh the {charge.SoundSamples.Count()} samples of {charge.Tag}, then see the setting.", $"Last weighed {DayWords.Weekday(last, state.Today)}; {SettingWords(charge)}.", $"Weigh {charge.Tag}", "weigh"),
             (_, _, { } change) => ($"Set {charge.Kiln} to {change.Bulbs} °F.", $"{change.Why}; {SettingWords(charge)}.", $"Set {charge.Kiln}", "set"),
-            _ => ($"Make the round of {charge.Kiln}: bulbs, fans, doors.", $"Samples were weighed {(last == state.Today ? (at.Hour < 12 ? "this morning" : $"today at {at:HH:mm}") : $"on {last:ddd d MMM}")}, next on {WeighingRhythm.Next(charge):ddd d MMM}; {SettingWords(charge)}.", "Write the air", "air"),
+            _ => ($"Make the round of {charge.Kiln}: bulbs, fans, doors.", $"Samples were weighed {(last == state.Today ? (at.Hour < 12 ? "this morning" : $"today at {at:HH:mm}") : $"on {DayWords.Weekday(last, state.Today)}")}, next on {DayWords.Weekday(WeighingRhythm.Next(charge), state.Today)}; {SettingWords(charge)}.", "Write the air", "air"),
         };
         return new(Rounds(state) ?? charge.Kiln, act, why, Wettest(charge), stake, Duties.Kilns, $"/charges/{charge.Tag}/{form}", key) { Charge = charge.Tag, Caution = LostWood(charge) };
     }
@@ -37,7 +35,7 @@ internal static class ChargesToWatch
     {
         var last = charge.Gauges.Count > 0 ? charge.Gauges[^1].At : (DateTime?)null;
         return new(charge.Kiln, $"Read the gauges of {charge.Tag} and write them down.", $"{string.Join(", ", charge.Stacks)}: no samples can be weighed inside. {(last is { } at ? $"Last read {at:ddd d MMM HH:mm}." : "Not read yet.")}",
-            new("In the kiln", $"{charge.FootageIn.Count:#,0}", "bf", $"{charge.Target.Percent:0} % wanted{(ChargeEnd.OutDay(state, charge) is { } day ? $", out from about {day:d MMM}" : "")}")
+            new("In the kiln", $"{charge.FootageIn.Count:#,0}", "bf", $"{charge.Target.Percent:0} % wanted{(ChargeEnd.OutDay(state, charge) is { } day ? $", out from about {DayWords.Of(day, state.Today)}" : "")}")
             {
                 Source = $"loaded {charge.LoadedAt:d MMM yyyy}",
                 Inputs = [("stacks", string.Join(", ", charge.Stacks)), ("target", $"{charge.Target.Percent:0.#} %")],
@@ -46,17 +44,13 @@ internal static class ChargesToWatch
         { Charge = charge.Tag };
     }
 
-    /// <summary>The air to set now, when it is not what is set: the schedule's step, or the finish; null when the setting was made after the last weighing or agrees.</summary>
+    /// <summary>The air to set now by the charge's own page; null when nothing is due.</summary>
     private static (string Bulbs, string Why)? Change(YardState state, Charge charge)
     {
         var weighed = charge.SoundSamples.Max(sample => sample.Weighings[^1].At);
-        if (ChargeRun.FrozenBy(charge) is not null || charge.Settings.Count == 0 || charge.Settings[^1].At >= weighed || ChargeRun.Of(state, charge, weighed) is not Outcome<ChargeRun>.Done(var run))
-            return null;
-        if (run.Next.IsDue)
-            return (ChargeFigures.Bulbs(run.Next.DryBulb, run.Next.WetBulb), $"{ChargeFigures.ChangeWords(run.Next)}: {run.Next.Calls} is there");
-        var step = run.Schedule.Steps[run.StepNow];
-        return run.Set is { } set && Math.Abs(step.DryBulbFahrenheit - set.DryBulb.Fahrenheit) > SameSettingF
-            ? (ChargeFigures.Bulbs(step.DryBulb, step.AirFloored90.WetBulb!.Value), "The wettest half of the samples has passed into another step of the schedule")
+        return ChargeRun.FrozenBy(charge) is null && charge.Settings.Count > 0
+            && ChargeRun.Of(state, charge, weighed) is Outcome<ChargeRun>.Done({ Next: { IsDue: true, Kind: ChangeKind.NextStep or ChangeKind.Equalize } next })
+            ? (ChargeFigures.Bulbs(next.DryBulb, next.WetBulb), $"{ChargeFigures.ChangeWords(next)}: {next.Calls} is there")
             : null;
     }
 

@@ -7,10 +7,10 @@ internal static class HeatShort
 {
     public static IEnumerable<DayTask> Of(YardState state, SeasonNow season) => state.Boilers.Count == 0 ? []
         : season.Sheet is { } sheet ? ByPlan(state, sheet)
-        : BoilerSheet.Days(HeatChoices.AtWorst(state), SheetSettings.HeatDays).Where(day => day.ShortKw > 0.0).Take(1).Select(day => Decide(state, day.Date, day.Date, day.OutsideC, "Were all kilns held hot; what is planned to run is told once the season’s plan is worked out. ", Figure(day)));
+        : BoilerSheet.Days(HeatChoices.AtWorst(state), SheetSettings.HeatDays).Where(day => day.ShortKw > 0.0).Take(1).Select(day => Decide(state, day.Date, day.Date, day.OutsideC, "Were all kilns held hot; what is planned to run is told once the season’s plan is worked out. ", Figure(state, day)));
 
     /// <summary>The shortage of a day with all kilns held hot.</summary>
-    internal static Traced Figure(HeatDay day) => new("Heat short", $"{day.ShortKw:0.0}", "kW", $"short on {day.Date:d MMM}, were all kilns held hot")
+    internal static Traced Figure(YardState state, HeatDay day) => new("Heat short", $"{day.ShortKw:0.0}", "kW", $"short on {DayWords.Of(day.Date, state.Today)}, were all kilns held hot")
     {
         Method = "boiler-and-shop-heat",
         Source = "the book’s forecast, boilers and holding heat",
@@ -18,7 +18,7 @@ internal static class HeatShort
     };
 
     /// <summary>The shortage of a day of the plan.</summary>
-    internal static Traced Figure(SeasonSheet sheet, SeasonHeat day) => new("Heat short", $"{day.ShortKw:0.0}", "kW", $"short on {day.Day:d MMM} by the season’s plan")
+    internal static Traced Figure(YardState state, SeasonSheet sheet, SeasonHeat day) => new("Heat short", $"{day.ShortKw:0.0}", "kW", $"short on {DayWords.Of(day.Day, state.Today)} by the season’s plan")
     {
         Method = "kiln-plan",
         Source = "the season’s plan: what is planned to run",
@@ -36,10 +36,10 @@ internal static class HeatShort
         var days = sheet.ShortDays.Where(day => !day.OnlyIfLate && day.Day.DayNumber - state.Today.DayNumber < SheetSettings.HeatDays).ToList();
         if (days.MaxBy(day => day.ShortKw) is not { } worst)
             yield break;
-        yield return Decide(state, worst.Day, days[0].Day, worst.OutsideC, days.Count == 1 ? "" : $"{days.Count} days are short by the season’s plan, {days[0].Day:d MMM} to {days[^1].Day:d MMM}; this is the worst. ", Figure(sheet, worst));
+        yield return Decide(state, worst.Day, days[0].Day, worst.OutsideC, days.Count == 1 ? "" : $"{days.Count} days are short by the season’s plan, {DayWords.Of(days[0].Day, state.Today)} to {DayWords.Of(days[^1].Day, state.Today)}; this is the worst. ", Figure(state, sheet, worst));
     }
 
     private static DayTask Decide(YardState state, DateOnly day, DateOnly first, double outsideC, string more, Traced figure) => new(
-        $"{day:d MMM}", "Decide how to get through the cold day.", $"{more}{Celsius(outsideC)} outside: turn the shop down, let one kiln drift, or warm up slower.", figure,
+        $"{DayWords.Of(day, state.Today)}", "Decide how to get through the cold day.", $"{more}{Celsius(outsideC)} outside: turn the shop down, let one kiln drift, or warm up slower.", figure,
         new(Margin(state), Math.Max(1, first.DayNumber - state.Today.DayNumber), "a day of all heated kilns, at the kiln-day margin"), Duties.Office | Duties.Kilns, "/boiler", "See the boiler");
 }

@@ -19,7 +19,7 @@ internal static class PacksToBand
         foreach (var group in open.Where(pack => pack.LabelledAt is not null && state.Orders[pack.Order!].DueOn.DayNumber - state.Today.DayNumber <= LoadDays).GroupBy(pack => pack.Order!))
         {
             var footage = group.Sum(pack => pack.Agreed!.Footage.Count);
-            yield return Task(state, group.Key, [.. group.Select(pack => pack.Tag)], footage, $"Load {KilnsToLoad.Named([.. group.Select(pack => pack.Tag)])}.", $"Due {state.Orders[group.Key].DueOn:ddd d MMM}.", 1) with { Path = $"/promises/{group.Key}/ship", Key = "Write the load" };
+            yield return Task(state, group.Key, [.. group.Select(pack => pack.Tag)], footage, $"Load {KilnsToLoad.Named([.. group.Select(pack => pack.Tag)])}.", $"Due {DayWords.Weekday(state.Orders[group.Key].DueOn, state.Today)}.", 1) with { Path = $"/promises/{group.Key}/ship", Key = "Write the load" };
         }
     }
 

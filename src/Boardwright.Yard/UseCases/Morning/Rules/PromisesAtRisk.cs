@@ -59,12 +59,12 @@ internal static class PromisesAtRisk
     private static double? Dressing(YardState state, Order order, OrderLine line) => LineFootage.Of(state, order, order.Lines.First(one => one.Asked.Line == line.Line)) is { Dressing: > 0.5 and var lost } ? lost : null;
 
     private static string Ready(YardState state, SeasonNow season, Order order, OrderLine line) => season.Of(order.Tag, line.Line) is { Likely: { } likely } promise
-        ? $"Ready about {likely:d MMM} by the season’s plan{(promise.LateDays > 0 ? $", {PromisesByPlan.Days(promise.LateDays)} late: {promise.Reason}" : "")}. "
-        : OutOn(state, line) is { } outOn ? $"Out of the kiln about {outOn:d MMM}. " : "";
+        ? $"Ready about {DayWords.Of(likely, state.Today)} by the season’s plan{(promise.LateDays > 0 ? $", {PromisesByPlan.Days(promise.LateDays)} late: {promise.Reason}" : "")}. "
+        : OutOn(state, line) is { } outOn ? $"Out of the kiln about {DayWords.Of(outOn, state.Today)}. " : "";
 
     private static DayTask Late(YardState state, Order order, OrderLine line, DateOnly outOn) =>
-        new(order.Tag, $"Tell {order.Customer} a later day.", $"{line.Goods}: its charge comes out about {outOn:d MMM}, after the {DayWords.Of(line.DueOn, state.Today)} that was promised.",
-            new("Late", $"{outOn.DayNumber - line.DueOn.DayNumber}", "days", $"due {DayWords.Of(line.DueOn, state.Today)}, out about {outOn:d MMM}") { Source = "charges and plan of the book", Method = "kiln-plan", Inputs = [("a day late costs", $"{order.LatePerDayMoney:0}")] },
+        new(order.Tag, $"Tell {order.Customer} a later day.", $"{line.Goods}: its charge comes out about {DayWords.Of(outOn, state.Today)}, after the {DayWords.Of(line.DueOn, state.Today)} that was promised.",
+            new("Late", $"{outOn.DayNumber - line.DueOn.DayNumber}", "days", $"due {DayWords.Of(line.DueOn, state.Today)}, out about {DayWords.Of(outOn, state.Today)}") { Source = "charges and plan of the book", Method = "kiln-plan", Inputs = [("a day late costs", $"{order.LatePerDayMoney:0}")] },
             new(order.LatePerDayMoney * (outOn.DayNumber - line.DueOn.DayNumber), Math.Max(1, line.DueOn.DayNumber - state.Today.DayNumber), $"{order.LatePerDayMoney:0} a day"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
         { Standing = "at risk" };
 

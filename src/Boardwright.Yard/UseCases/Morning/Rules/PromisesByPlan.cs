@@ -14,8 +14,8 @@ internal static class PromisesByPlan
         var way = season.Ways.GetValueOrDefault(promise.Line.Id);
         var (act, found, much) = promise.Standing switch
         {
-            PromiseStanding.Late => ($"Tell {order.Customer} a later day.", $"the season’s plan has it ready about {promise.Likely:d MMM}, {Days(promise.LateDays)} late", new Traced("Late", $"{promise.LateDays}", promise.LateDays == 1 ? "day" : "days", $"likely {promise.Likely:d MMM}, due {DayWords.Of(line.DueOn, state.Today)}")),
-            PromiseStanding.AtRisk => ($"Watch {order.Tag}: it may not be ready in time, or not enough.", $"the season’s plan has it ready and enough on its day {promise.ChanceOfTen} times in 10", new Traced("Ready and enough", $"{promise.ChanceOfTen}", "of 10", $"likely {promise.Likely:d MMM}, due {DayWords.Of(line.DueOn, state.Today)}")),
+            PromiseStanding.Late => ($"Tell {order.Customer} a later day.", $"the season’s plan has it ready about {DayWords.Of(promise.Likely, state.Today)}, {Days(promise.LateDays)} late", new Traced("Late", $"{promise.LateDays}", promise.LateDays == 1 ? "day" : "days", $"likely {DayWords.Of(promise.Likely, state.Today)}, due {DayWords.Of(line.DueOn, state.Today)}")),
+            PromiseStanding.AtRisk => ($"Watch {order.Tag}: it may not be ready in time, or not enough.", $"the season’s plan has it ready and enough on its day {promise.ChanceOfTen} times in 10", new Traced("Ready and enough", $"{promise.ChanceOfTen}", "of 10", $"likely {DayWords.Of(promise.Likely, state.Today)}, due {DayWords.Of(line.DueOn, state.Today)}")),
             _ => ($"Tell {order.Customer} that it cannot be met.", "the season’s plan does not meet it", new Traced("Ready", "not in the plan", "", $"due {DayWords.Of(line.DueOn, state.Today)}")),
         };
         return new(order.Tag, act, $"{line.Goods}, due {DayWords.Of(line.DueOn, state.Today)}: {found}{(promise.Reason is { } reason ? $": {reason}" : "")}.{(season.Beside?.Trade(promise.Line.Id) is { } trade ? $" {trade}" : "")}{(way is null ? "" : $" Way out: {Lower(way)}")}",
@@ -23,7 +23,7 @@ internal static class PromisesByPlan
             {
                 Method = "kiln-plan",
                 Source = "the season’s plan",
-                Inputs = [("due", $"{DayWords.Of(line.DueOn, state.Today)}"), ("early, one in ten sooner", Day(promise.Early)), ("likely", Day(promise.Likely)), ("late, one in ten later", Day(promise.Late)), ("why", promise.Reason ?? "no reason was looked for"), ("way out", way ?? "none found"), ("a day late costs", $"{order.LatePerDayMoney:0}")],
+                Inputs = [("due", $"{DayWords.Of(line.DueOn, state.Today)}"), ("early, one in ten sooner", Day(promise.Early, state.Today)), ("likely", Day(promise.Likely, state.Today)), ("late, one in ten later", Day(promise.Late, state.Today)), ("why", promise.Reason ?? "no reason was looked for"), ("way out", way ?? "none found"), ("a day late costs", $"{order.LatePerDayMoney:0}")],
             },
             At(state, order, line, promise), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
         { Standing = promise.Standing switch { PromiseStanding.Late => "late", PromiseStanding.AtRisk => "at risk", _ => "cannot" } };
@@ -35,8 +35,8 @@ internal static class PromisesByPlan
 
     /// <summary>The owner's own load comes out after the day, the worked plan is in time.</summary>
     public static DayTask LateByHand(YardState state, SeasonNow season, Order order, OrderLine line, SeasonPromise promise, PlannedCharge load) =>
-        new(order.Tag, $"Plan the wood of {order.Tag} again: by your own plan it is late.", $"{line.Goods}, due {DayWords.Of(line.DueOn, state.Today)}: {load.Tag} comes out about {load.OutOn:d MMM}. The season’s plan has it ready about {promise.Likely:d MMM}, in time.",
-            new("Late by your plan", $"{load.OutOn.DayNumber - line.DueOn.DayNumber}", "days", $"due {DayWords.Of(line.DueOn, state.Today)}, out about {load.OutOn:d MMM}") { Method = "kiln-plan", Source = $"your plan of {load.Tag}, entry {load.Entry}", Inputs = [("ready by the season’s plan", Day(promise.Likely)), ("a day late costs", $"{order.LatePerDayMoney:0}")] },
+        new(order.Tag, $"Plan the wood of {order.Tag} again: by your own plan it is late.", $"{line.Goods}, due {DayWords.Of(line.DueOn, state.Today)}: {load.Tag} comes out about {DayWords.Of(load.OutOn, state.Today)}. The season’s plan has it ready about {DayWords.Of(promise.Likely, state.Today)}, in time.",
+            new("Late by your plan", $"{load.OutOn.DayNumber - line.DueOn.DayNumber}", "days", $"due {DayWords.Of(line.DueOn, state.Today)}, out about {DayWords.Of(load.OutOn, state.Today)}") { Method = "kiln-plan", Source = $"your plan of {load.Tag}, entry {load.Entry}", Inputs = [("ready by the season’s plan", Day(promise.Likely, state.Today)), ("a day late costs", $"{order.LatePerDayMoney:0}")] },
             new(order.LatePerDayMoney * (load.OutOn.DayNumber - line.DueOn.DayNumber), Left(state, line), $"{order.LatePerDayMoney:0} a day"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
         { Standing = "at risk", Beside = OwnLoad.Beside(state, load, season) };
 
@@ -57,7 +57,7 @@ internal static class PromisesByPlan
 
     private static int Left(YardState state, OrderLine line) => Math.Max(1, line.DueOn.DayNumber - state.Today.DayNumber);
 
-    private static string Day(DateOnly? day) => day is { } known ? $"{known:d MMM}" : "not in the plan";
+    private static string Day(DateOnly? day, DateOnly today) => day is { } known ? DayWords.Of(known, today) : "not in the plan";
 
     private static string Lower(string words) => char.ToLowerInvariant(words[0]) + words[1..];
 }

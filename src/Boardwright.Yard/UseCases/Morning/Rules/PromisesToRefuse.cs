@@ -33,8 +33,8 @@ internal static class PromisesToRefuse
                 var worth = WoodWorth.Of(state, line.Asked);
                 var overdue = DateOnly.FromDateTime(order.TakenAt).AddDays(SheetSettings.AnswerDays).DayNumber - state.Today.DayNumber;
                 yield return new(order.Tag, $"Say no to {order.Customer} today, with choices.",
-                    $"{line.Asked.Goods}: {stack.Tag} stands at {mean.Percent:0} % ({reading.At:d MMM}). Offer other stock, thinner stock, part now, or a later day.",
-                    new("Kiln days", $"{kiln.HoursP10 / 24.0:0}", "days", $"at least; {Math.Max(0, left)} left once a kiln is free, {free:d MMM}")
+                    $"{line.Asked.Goods}: {stack.Tag} stands at {mean.Percent:0} % ({DayWords.Of(reading.At, state.Today)}). Offer other stock, thinner stock, part now, or a later day.",
+                    new("Kiln days", $"{kiln.HoursP10 / 24.0:0}", "days", $"at least; {Math.Max(0, left)} left once a kiln is free, {DayWords.Of(free, state.Today)}")
                     {
                         Method = "kiln-time",
                         Source = kiln.Origin,

@@ -27,7 +27,7 @@ internal static class ReadingsDue
                 continue;
             var worth = WoodWorth.PerBf(state, stack) is { } price ? (decimal)stack.Footage.Count * price.Money : 0m;
             yield return new(stack.Place, $"Read {stack.Tag}, and the wood’s own temperature.",
-                $"{(promised ? $"Promised for {stack.ReservedFor}. " : "")}{(stack.Moisture is { } last ? $"Last read {last.At:ddd d MMM}{(last.Wood is { } was ? $" at {was.Fahrenheit:0} °F in the wood" : "")}." : "Never read.")}",
+                $"{(promised ? $"Promised for {stack.ReservedFor}. " : "")}{(stack.Moisture is { } last ? $"Last read {DayWords.Weekday(last.At, state.Today)}{(last.Wood is { } was ? $" at {was.Fahrenheit:0} °F in the wood" : "")}." : "Never read.")}",
                 new("On the stack", $"{stack.Footage.Count:#,0}", "bf", stack.Moisture?.Mean is { } mean ? $"{mean.Percent:0.0} % when last read" : "never read") { Method = "moisture-meter", Source = stack.Moisture is { } from ? $"entry {from.Entry}" : null, Inputs = [("wood", $"{stack.Species.CommonName} {stack.Thickness}"), ("as read", stack.Moisture?.Raw is { } raw ? $"{raw.Percent:0.0} %" : "-")] },
                 new(worth * (promised ? 0.01m : 0.002m), 1, promised ? "one part in a hundred of promised wood: common practice, for the order of this sheet" : "two parts in a thousand of the wood: common practice, for the order of this sheet"),
                 Duties.Kilns, $"/stacks/{stack.Tag}/read", $"Read {stack.Tag}");

@@ -17,7 +17,7 @@ internal static class ResinShort
             var next = pours.Max(pour => pour.PourOn);
             var (part, need, miss, have) = stock.ShortB.Kilograms > 0.0 ? ("B", stock.NeedB, stock.ShortB, resin.PartB?.OnHand) : ("A", stock.NeedA, stock.ShortA, resin.PartA?.OnHand);
             var seats = state.Classes.Values.Where(one => one.PourOn >= state.Today).Sum(one => one.SeatMoney * one.Seats);
-            yield return new($"{next:d MMM}", $"Order {Math.Ceiling(miss.Kilograms * 10.0) / 10.0:0.0} kg of part {part}, or leave a table for another day.", $"{resin.Name}: {need.Kilograms:0.00} kg wanted for the pours of {next:d MMM}, {have?.Kilograms ?? 0.0:0.0} on hand.",
+            yield return new($"{DayWords.Of(next, state.Today)}", $"Order {Math.Ceiling(miss.Kilograms * 10.0) / 10.0:0.0} kg of part {part}, or leave a table for another day.", $"{resin.Name}: {need.Kilograms:0.00} kg wanted for the pours of {DayWords.Of(next, state.Today)}, {have?.Kilograms ?? 0.0:0.0} on hand.",
                 new($"Part {part} short", $"{miss.Kilograms:0.00}", "kg", $"{need.Kilograms:0.00} wanted, {have?.Kilograms ?? 0.0:0.0} on hand")
                 {
                     Method = "resin-mix",
