@@ -44,7 +44,10 @@ public sealed record AirState
     public double VolumePerKilogram => MoistAir.VolumePerKilogram(DryBulb.Celsius, HumidityRatio, Pressure.Pascals);
 
     /// <summary>Moisture content at which wood rests in this air; null where the sorption equation does not reach.</summary>
-    public MoistureContent? Emc => DryBulb.Celsius is >= Wood.Emc.MinCelsius and <= Wood.Emc.MaxCelsius ? Wood.Emc.At(DryBulb, Humidity) : null;
+    public MoistureContent? Emc => EmcBy(EmcEquation.HailwoodHorrobin);
+
+    /// <summary>The same by one of the published equations.</summary>
+    public MoistureContent? EmcBy(EmcEquation equation) => DryBulb.Celsius is >= Wood.Emc.MinCelsius and <= Wood.Emc.MaxCelsius ? equation.At(DryBulb, Humidity) : null;
 
     /// <summary>Air of a known relative humidity.</summary>
     public static Outcome<AirState> FromHumidity(Temperature dryBulb, RelativeHumidity humidity, Pressure pressure)

@@ -59,7 +59,7 @@ public static class Emc
         return 1800.0 / w * (kh / (1.0 - kh) + (first + 2.0 * second) / (1.0 + first + second));
     }
 
-    private static double Checked(Temperature dryBulb) => dryBulb.Celsius is >= MinCelsius and <= MaxCelsius
+    internal static double Checked(Temperature dryBulb) => dryBulb.Celsius is >= MinCelsius and <= MaxCelsius
         ? dryBulb.Celsius
         : throw new ArgumentOutOfRangeException(nameof(dryBulb), dryBulb.Celsius, "Accepted: -40 to 132.3 C.");
 }

@@ -2,7 +2,7 @@ using Boardwright.Quantities;
 
 namespace Boardwright.Wood;
 
-/// <summary>A second equation for equilibrium moisture content, kept to show how far two published equations differ; every answer uses <see cref="Emc"/>.</summary>
+/// <summary>A second equation for equilibrium moisture content, which the house may choose for the air of rooms and yards; all drying is reckoned by <see cref="Emc"/>, with which its coefficients were found.</summary>
 /// <remarks>
 /// <para>Equation, T in K: EMC = 100 [A T (1 - T/Tc)^B ln(1 - h)]^(C T^D) percent, A = -0.000612, B = 2.43, C = 0.0577, D = 0.430, Tc = 647.1 K.
 /// It inverts in closed form: h = 1 - exp{ (1/(A T)) (1 - T/Tc)^(-B) (EMC/100)^(1/(C T^D)) }.</para>
@@ -17,6 +17,14 @@ public static class GlassEmc
     private const double C = 0.0577;
     private const double D = 0.430;
     private const double CriticalKelvins = 647.1;
+
+    // Over this the equation runs away: at saturation it has no value.
+    private const double HumidityMost = 0.99;
+
+    /// <summary>Equilibrium moisture content in air of this temperature and humidity; humidity over 99 % counts as 99 %.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside -40 to 132.3 C.</exception>
+    public static MoistureContent At(Temperature dryBulb, RelativeHumidity humidity) =>
+        MoistureContent.Trusted(Percent(Emc.Checked(dryBulb), Math.Min(humidity.Fraction, HumidityMost)) / 100.0);
 
     /// <summary>Equilibrium moisture content, percent, at degrees Celsius and humidity as a fraction below 1, unchecked.</summary>
     public static double Percent(double celsius, double humidityFraction)

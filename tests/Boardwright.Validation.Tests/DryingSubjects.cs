@@ -121,7 +121,7 @@ internal static class DryingSubjects
             return Given.Done(AirState.FromWetBulb(row.Temperature("dry_bulb"), row.Temperature("wet_bulb"), AirState.StandardPressure)).Emc!.Value.Percent;
 
         var rule = row.Has("rule") && row.Text("rule") == "GTR57" ? FinishRule.Gtr57 : FinishRule.Ah188;
-        var finish = Given.Done(KilnFinish.For(row.Moisture("target_mc_pct"), rule, row.Has("wood") && row.Text("wood") == "softwood"));
+        var finish = Given.Done(KilnFinish.For(row.Moisture("target_mc_pct"), rule, row.Has("wood") && row.Text("wood") == "softwood" ? KilnFinish.SoftwoodConditionPoints : KilnFinish.HardwoodConditionPoints));
         return row.Quantity switch
         {
             "equalize_from_driest_pct" => finish.EqualizeFromDriest.Percent,

@@ -7,7 +7,7 @@ namespace Boardwright.Drying;
 
 /// <summary>Forecast of the hours a charge needs in a kiln, with a band.</summary>
 /// <remarks>
-/// <para>Each of 101 charges is stepped through the schedule; a step ends when its controlling moisture content, 6 % above its mean for the wettest half of the
+/// <para>Each of 101 charges is stepped through the schedule; a step ends when its controlling moisture content, its mean, or 6 % above it for the wettest half of the
 /// samples, reaches the point. Air is held with the 90 F floor of the wet bulb. While the first third of the moisture is leaving, the loss keeps to the safe rate.
 /// Equalizing and conditioning come on top. A charge that has been weighed dries on at the rate it has shown, see <see cref="KilnRate"/>.</para>
 /// <para>Wood is taken to be as hot as the air; warm-up is not counted. Validity: 0.25 to 6 in.</para>
@@ -17,7 +17,7 @@ public static class KilnDrying
 {
     private const int Members = 101;
     internal const double SurfaceMetresPerSecond = 2.5e-7;
-    private const double ControllingOverMean = 1.06;
+    private const double WettestHalfOverMean = 1.06;
     private const int StepsMax = 40000;
     private const int CurvePoints = 120;
 
@@ -59,11 +59,13 @@ public static class KilnDrying
         private readonly double hoursPerStep;
         private readonly double safeLossPerStep;
         private readonly double guardedAbove;
+        private readonly double controllingOverMean;
 
         public Run(KilnDryingInput input, KilnSchedule schedule, int members, double? coefficientM2PerS = null)
         {
             this.input = input;
             this.schedule = schedule;
+            controllingOverMean = input.StepsBy == StepRule.WettestHalf ? WettestHalfOverMean : 1.0;
             coefficients = DryingCoefficients.For(input.Species);
             var (factor, spread) = input.Rate is { } rate ? (rate.Factor, rate.Spread) : (1.0, coefficients.KilnSpread);
             set = new BoardSet(input.Species, input.Thickness, input.From, (coefficientM2PerS ?? coefficients.KilnM2PerS) * factor, spread, members, input.Seed);
@@ -152,7 +154,7 @@ public static class KilnDrying
         private void SetMember(int m)
         {
             var mean = set.Boards.Average[m];
-            var controlling = mean * ControllingOverMean;
+            var controlling = mean * controllingOverMean;
             while (step[m] < air.Length - 1 && controlling <= schedule.Steps[step[m]].Above.Fraction)
             {
                 step[m]++;

@@ -25,6 +25,9 @@ public sealed record KilnDryingInput
     /// <summary>Schedule to follow; null for the one listed for the wood and thickness.</summary>
     public KilnSchedule? Schedule { get; init; }
 
+    /// <summary>Which samples lead it through the schedule.</summary>
+    public StepRule StepsBy { get; init; } = StepRule.WettestHalf;
+
     /// <summary>How fast this charge has dried so far against its wood; null for wood of which nothing is known but its name.</summary>
     public KilnRate? Rate { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using Boardwright.Drying.Schedules;
 using Boardwright.Quantities;
 using Boardwright.Wood;
 
@@ -15,7 +16,8 @@ namespace Boardwright.Drying;
 /// <param name="thickness">Rough thickness.</param>
 /// <param name="to">Mean moisture content wanted.</param>
 /// <param name="kiln">The kiln.</param>
-public sealed class KilnTimes(Species species, Length thickness, MoistureContent to, KilnEquipment kiln)
+/// <param name="stepsBy">Which samples lead through the schedule.</param>
+public sealed class KilnTimes(Species species, Length thickness, MoistureContent to, KilnEquipment kiln, StepRule stepsBy = StepRule.WettestHalf)
 {
     private const double GridPercent = 2.0;
     private const double LeastAbovePercent = 0.5;
@@ -58,5 +60,6 @@ public sealed class KilnTimes(Species species, Length thickness, MoistureContent
         From = MoistureContent.FromPercent(to.Percent + index * GridPercent),
         To = to,
         Kiln = kiln,
+        StepsBy = stepsBy,
     }));
 }

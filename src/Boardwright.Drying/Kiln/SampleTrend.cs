@@ -1,9 +1,11 @@
+using Boardwright.Drying.Schedules;
 using Boardwright.Quantities;
 
 namespace Boardwright.Drying;
 
 /// <summary>What the weighings of kiln samples say: which moisture rules the schedule, how fast it falls, what the scale should show next.</summary>
 /// <source id="ah-188" locator="ch. 7: the wettest half of the samples controls"/>
+/// <source id="fpl-gtr-57" locator="p. 9: the average of the wood controls"/>
 /// <source id="wengert-drying-oak" locator="step 3B"/>
 /// <method page="docs/methods/moisture-content.md"/>
 public static class SampleTrend
@@ -20,6 +22,14 @@ public static class SampleTrend
         ArgumentNullException.ThrowIfNull(samples);
         return samples.Count == 0 ? null
             : MoistureContent.FromFraction(samples.OrderDescending().Take((samples.Count + 1) / 2).Average(sample => sample.Fraction));
+    }
+
+    /// <summary>The controlling moisture content by a rule.</summary>
+    /// <returns>The mean, or null without samples.</returns>
+    public static MoistureContent? Controlling(IReadOnlyCollection<MoistureContent> samples, StepRule rule)
+    {
+        ArgumentNullException.ThrowIfNull(samples);
+        return rule == StepRule.WettestHalf ? WettestHalf(samples) : samples.Count == 0 ? null : MoistureContent.FromFraction(samples.Average(sample => sample.Fraction));
     }
 
     /// <summary>Loss of moisture content in percent a day while the charge dried; negative where it gained.</summary>

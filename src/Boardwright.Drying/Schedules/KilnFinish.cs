@@ -7,7 +7,7 @@ namespace Boardwright.Drying.Schedules;
 /// <summary>How a charge is ended: equalizing brings wet and dry boards together, conditioning frees the stress set in drying.</summary>
 /// <remarks>
 /// <para>Equalizing starts when the driest sample stands an offset under the target and holds the kiln at that same equilibrium moisture content,
-/// until the wettest sample reaches the target. Conditioning holds the target plus 4 % (hardwood) or 3 % (softwood).</para>
+/// until the wettest sample reaches the target. Conditioning holds the target plus 4 % (hardwood) or 3 % (softwood), or what the house has set.</para>
 /// <para>The sources disagree on the offset: 2 % (ah-188, wengert-drying-oak) or 3 % (fpl-gtr-57). Validity: targets 5 to 12 %.</para>
 /// <para>Equalizing is ended by samples, not by the clock. Test for stress before the wood leaves the kiln.</para>
 /// </remarks>
@@ -18,6 +18,12 @@ public sealed record KilnFinish
 {
     private const double TargetMinPercent = 5.0;
     private const double TargetMaxPercent = 12.0;
+
+    /// <summary>Hardwood is conditioned at the target plus this, points of moisture content.</summary>
+    public const double HardwoodConditionPoints = 4.0;
+
+    /// <summary>Softwood is conditioned at the target plus this, points of moisture content.</summary>
+    public const double SoftwoodConditionPoints = 3.0;
 
     /// <summary>Equalizing starts when the driest sample is at this.</summary>
     public required MoistureContent EqualizeFromDriest { get; init; }
@@ -32,8 +38,11 @@ public sealed record KilnFinish
     public required MoistureContent ConditionEmc { get; init; }
 
     /// <summary>The settings for a final moisture content.</summary>
+    /// <param name="target">Final moisture content.</param>
+    /// <param name="rule">Whose offset equalizing begins with.</param>
+    /// <param name="conditionPoints">Conditioning holds the target plus this.</param>
     /// <returns>The settings, or a refusal of target-mc outside 5 to 12 %.</returns>
-    public static Outcome<KilnFinish> For(MoistureContent target, FinishRule rule, bool softwood = false)
+    public static Outcome<KilnFinish> For(MoistureContent target, FinishRule rule, double conditionPoints = HardwoodConditionPoints)
     {
         var percent = target.Percent;
         if (percent is < TargetMinPercent - 1e-9 or > TargetMaxPercent + 1e-9)
@@ -45,7 +54,7 @@ public sealed record KilnFinish
             EqualizeFromDriest = driest,
             EqualizeEmc = driest,
             EqualizeUntilWettest = target,
-            ConditionEmc = MoistureContent.FromPercent(percent + (softwood ? 3.0 : 4.0)),
+            ConditionEmc = MoistureContent.FromPercent(percent + conditionPoints),
         };
     }
 

@@ -27,8 +27,8 @@ public sealed record VacuumCharge(
     /// <summary>The operator raises the electrode voltage as the wood dries and takes less at the same voltage; else it stays as it was set at the start.</summary>
     public bool VoltageRaised { get; init; }
 
-    /// <summary>Most power in a cubic metre of wood, kW: a generator strong for its load is turned down to it, against checks inside. 3 in oak, 5 in the rest (common practice).</summary>
-    public double MostKilowattsPerCubicMetre => Species.CommonName.EndsWith("oak", StringComparison.Ordinal) ? 3.0 : 5.0;
+    /// <summary>Most power in a cubic metre of wood, kW: a generator strong for its load is turned down to it, against checks inside. 3 in oak, 5 in the rest (common practice) where the house has no figure of its own.</summary>
+    public double MostKilowattsPerCubicMetre { get => field > 0.0 ? field : Species.CommonName.EndsWith("oak", StringComparison.Ordinal) ? 3.0 : 5.0; init; }
 
     internal bool IsOakOrClose => Species.VacuumClass == "nearly-impermeable" || Species.CommonName.EndsWith("oak", StringComparison.Ordinal);
 }

@@ -16,6 +16,7 @@ public static class AirStateCommand
             Option.Optional("wet-bulb", "T", "temperature of a clean wetted wick in moving air"),
             Option.Optional("dew-point", "T", "temperature at which dew forms"),
             Option.Optional("pressure", "P", "absolute air pressure, such as 97.8kPa (default 101.325kPa)"),
+            Option.Optional("equation", "hailwood-horrobin|glass", "of the moisture content wood comes to (default hailwood-horrobin)"),
         ],
         Examples = ["air state --dry-bulb 110F --wet-bulb 106F", "air state --dry-bulb 20C --rh 65% --json", "air state --dry-bulb -5C --wet-bulb -6C --pressure 97.8kPa"],
     };
@@ -31,12 +32,13 @@ public static class AirStateCommand
         var wetBulb = ask.TemperatureOrNull("wet-bulb");
         var dewPoint = ask.TemperatureOrNull("dew-point");
         var pressure = ask.Pressure("pressure", AirState.StandardPressure);
+        var equation = ask.Choice("equation", "hailwood-horrobin", "hailwood-horrobin", "glass") == "glass" ? EmcEquation.Glass : EmcEquation.HailwoodHorrobin;
         if (!ask.Refuses && (humidity is null ? 0 : 1) + (wetBulb is null ? 0 : 1) + (dewPoint is null ? 0 : 1) != 1)
         {
             ask.Refuse("rh", ask.TextOrNull("rh") ?? "nothing", "exactly one of --rh, --wet-bulb and --dew-point");
         }
 
-        return ask.Refuses ? ask.Refused<Answer>() : ask.Named(State(dryBulb, humidity, wetBulb, dewPoint, pressure)).Then(Show);
+        return ask.Refuses ? ask.Refused<Answer>() : ask.Named(State(dryBulb, humidity, wetBulb, dewPoint, pressure)).Then<Answer>(air => Show(air, equation));
     }
 
     private static Outcome<AirState> State(Temperature dryBulb, RelativeHumidity? humidity, Temperature? wetBulb, Temperature? dewPoint, Pressure pressure) =>
@@ -44,6 +46,6 @@ public static class AirStateCommand
         : wetBulb is { } wet ? AirState.FromWetBulb(dryBulb, wet, pressure)
         : AirState.FromDewPoint(dryBulb, dewPoint!.Value, pressure);
 
-    private static Outcome<Answer> Show(AirState air) => new Answer(
-        air.DryBulb.Celsius, air.WetBulb?.Celsius, air.DewPoint?.Celsius, air.Humidity.Percent, air.HumidityRatio, air.VapourPressure.Pascals, air.EnthalpyKilojoulesPerKilogram, air.Emc?.Percent);
+    private static Answer Show(AirState air, EmcEquation equation) => new(
+        air.DryBulb.Celsius, air.WetBulb?.Celsius, air.DewPoint?.Celsius, air.Humidity.Percent, air.HumidityRatio, air.VapourPressure.Pascals, air.EnthalpyKilojoulesPerKilogram, air.EmcBy(equation)?.Percent);
 }

@@ -28,8 +28,11 @@ public enum ChangeKind
 /// <param name="IsDue">True when the moisture is there already.</param>
 public sealed record ChargeChange(ChangeKind Kind, Temperature DryBulb, Temperature WetBulb, MoistureContent At, MoistureContent Emc, DateTime? DueAt, bool IsDue)
 {
+    /// <summary>Which samples lead through the schedule.</summary>
+    public StepRule StepsBy { get; init; }
+
     /// <summary>Which samples call for it.</summary>
-    public string Calls => Kind switch { ChangeKind.NextStep => "the wettest half", ChangeKind.Equalize => "the driest sample", _ => "the wettest sample" };
+    public string Calls => Kind switch { ChangeKind.NextStep => HouseRules.Words(StepsBy), ChangeKind.Equalize => "the driest sample", _ => "the wettest sample" };
 
     internal static ChargeChange Of(
         KilnFinish? finish, ChargeEqualizing? equalizing, MoistureContent target, KilnSchedule schedule, MoistureContent controlling, MoistureContent? atSetting, MoistureContent mean, MoistureContent driest, MoistureContent wettest, Setting? set, DateTime weighed,
@@ -39,14 +42,14 @@ public sealed record ChargeChange(ChangeKind Kind, Temperature DryBulb, Temperat
         if (set is null)
             return new(ChangeKind.NextStep, now.DryBulb, now.AirFloored90.WetBulb!.Value, controlling, now.AirFloored90.Emc!.Value, weighed, true);
 
-        // The wettest half has passed into this step since the setting was made: it is due. A setting made in it already, off the schedule, is the operator's choice.
+        // The samples that lead have passed into this step since the setting was made: it is due. A setting made in it already, off the schedule, is the operator's choice.
         if (atSetting is { } before && schedule.StepAt(before) is var then && then != now && then.Above > now.Above && ChargeFigures.Bulbs(set.DryBulb, set.WetBulb) != ChargeFigures.Bulbs(now.DryBulb, now.AirFloored90.WetBulb!.Value))
             return new(ChangeKind.NextStep, now.DryBulb, now.AirFloored90.WetBulb!.Value, schedule.Steps.TakeWhile(step => step != now).Last().Above, now.AirFloored90.Emc!.Value, weighed, true);
 
         var next = schedule.Steps.SkipWhile(step => step != now).Skip(1).FirstOrDefault();
         if (next is not null)
         {
-            // The mean when the wettest half is at the end of the step, their distance unchanged.
+            // The mean when the samples that lead are at the end of the step, their distance unchanged.
             return new(ChangeKind.NextStep, next.DryBulb, next.AirFloored90.WetBulb!.Value, now.Above, next.AirFloored90.Emc!.Value, Due(Lower(mean, controlling, now.Above)), false);
         }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Boardwright.Drying;
+using Boardwright.Drying.Schedules;
 using Boardwright.Drying.Treatment;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book;
@@ -110,11 +111,11 @@ public static class ChargeFigures
             };
         }
 
-        var half = charge.SoundSamples.OrderByDescending(sample => sample.Moisture.Fraction).Take((charge.SoundSamples.Count() + 1) / 2).Select(sample => sample.Name).Order(StringComparer.Ordinal);
-        return new("Wettest half", Number(run.Controlling.Percent, "0.0"), "%", $"samples {string.Join(", ", half)}; this mean sets the step. Weighed {run.WeighedAt.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}")
+        var half = charge.SoundSamples.OrderByDescending(sample => sample.Moisture.Fraction).Take(run.Next.StepsBy == StepRule.WettestHalf ? (charge.SoundSamples.Count() + 1) / 2 : int.MaxValue).Select(sample => sample.Name).Order(StringComparer.Ordinal);
+        return new(run.Next.StepsBy == StepRule.WettestHalf ? "Wettest half" : "Mean of samples", Number(run.Controlling.Percent, "0.0"), "%", $"samples {string.Join(", ", half)}; this mean sets the step. Weighed {run.WeighedAt.ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}")
         {
             Method = "kiln-schedule",
-            Source = "Dry Kiln Operator’s Manual (1991), ch. 7: the wettest half controls (from memory of the source)",
+            Source = HouseRules.Printed(run.Next.StepsBy),
             Inputs = [.. charge.SoundSamples.Select(sample => ($"sample {sample.Name}", Number(sample.Moisture.Percent, "0.0") + " %"))],
         };
     }

@@ -14,7 +14,7 @@ public sealed record ChargeRun
     /// <summary>The gentlest schedule of its woods, in this kiln.</summary>
     public required KilnSchedule Schedule { get; init; }
 
-    /// <summary>Mean of the wettest half of the samples; before one is cut, the wettest stack as it was read.</summary>
+    /// <summary>Mean of the samples that lead by the rule of the house, the wettest half of them or all; before one is cut, the wettest stack as it was read.</summary>
     public required MoistureContent Controlling { get; init; }
 
     /// <summary>Mean of the samples; before one is cut, of the stacks by their footage.</summary>
@@ -118,14 +118,14 @@ public sealed record ChargeRun
         if ((charge.SampleMean ?? ReadMean(state, charge)) is not { } mean)
             return new Outcome<ChargeRun>.NoAnswer("No sample board and no reading is on record: nothing says how wet it is now.");
 
-        var bySamples = charge.SampleMean is not null;
+        var (bySamples, rule) = (charge.SampleMean is not null, HouseRules.Steps(state));
         var woods = Woods(state, charge);
         var limit = new KilnEquipment(charge.Kiln, Temperature.FromCelsius(kiln.DryBulbMaxC));
         return All(woods.Select(wood => KilnSchedule.For(wood.Species, wood.Thickness))).Then<ChargeRun>(listed =>
         {
             var shared = KilnSchedule.Shared(listed).LimitedTo(limit.DryBulbMax);
             var schedule = Redried(state, charge, mean) is { } redry ? redry.AsSchedule(shared) : shared;
-            var controlling = SampleTrend.WettestHalf([.. charge.SoundSamples.Select(sample => sample.Moisture)]) ?? Read(state, charge).Max(stack => stack.Moisture);
+            var controlling = SampleTrend.Controlling([.. charge.SoundSamples.Select(sample => sample.Moisture)], rule) ?? Read(state, charge).Max(stack => stack.Moisture);
             var set = charge.Settings.LastOrDefault();
             var slowest = woods.MaxBy(wood => wood.Thickness.Metres);
             var begun = LearnedKilnRates.Before(state, charge, slowest.Species);
@@ -138,6 +138,7 @@ public sealed record ChargeRun
                 To = charge.Target,
                 Kiln = limit,
                 Schedule = set is null ? schedule : schedule.Holding(set.DryBulb, set.WetBulb, controlling),
+                StepsBy = rule,
                 Rate = (rate as Outcome<KilnRate>.Done)?.Value ?? (begun is { } taught ? new KilnRate(taught.Rate.Factor, taught.Rate.Spread, taught.Rate.Factor) : null),
             };
             var forecast = KilnDrying.Forecast(asked);
@@ -158,7 +159,7 @@ public sealed record ChargeRun
                 Set = set,
                 Was = charge.Settings.Count > 1 ? charge.Settings[^2] : null,
                 EmcSet = set is null ? null : EmcOf(set.DryBulb, set.WetBulb),
-                Next = ChargeChange.Of(finish, equalizing, charge.Target, schedule, controlling, set is null ? null : ControllingAt(charge, set.At), mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast),
+                Next = ChargeChange.Of(finish, equalizing, charge.Target, schedule, controlling, set is null ? null : ControllingAt(charge, set.At, rule), mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast) with { StepsBy = rule },
                 Frozen = FrozenBy(charge),
                 Rate = rate,
                 Begun = begun,
@@ -172,9 +173,9 @@ public sealed record ChargeRun
         });
     }
 
-    // Of the wettest half when a setting was made, by the weighings before it; null where there was none.
-    private static MoistureContent? ControllingAt(Charge charge, DateTime at) =>
-        SampleTrend.WettestHalf([.. charge.SoundSamples.Select(sample => sample.Weighings.LastOrDefault(weighing => weighing.At <= at)).OfType<Weighing>().Select(weighing => weighing.Moisture)]);
+    // Of the samples that lead when a setting was made, by the weighings before it; null where there was none.
+    private static MoistureContent? ControllingAt(Charge charge, DateTime at, StepRule rule) =>
+        SampleTrend.Controlling([.. charge.SoundSamples.Select(sample => sample.Weighings.LastOrDefault(weighing => weighing.At <= at)).OfType<Weighing>().Select(weighing => weighing.Moisture)], rule);
 
     // Wood that was dry before is dried again in two steps, from the moisture it was loaded at.
     private static Redry? Redried(YardState state, Charge charge, MoistureContent mean)

@@ -133,6 +133,7 @@ public sealed record ChargeShare
             To = target,
             Kiln = new(kiln.Name, Temperature.FromCelsius(kiln.Installed.DryBulbMaxC)),
             Schedule = schedule,
+            StepsBy = figures.StepsBy,
         });
         return forecast is Outcome<KilnForecast>.Done(var found)
             ? new TimeBand(Elapsed.FromHours(found.HoursP50), Elapsed.FromHours(found.HoursP90)).Plus(figures.FinishPerInch * stack.Thickness.Inches) : null;

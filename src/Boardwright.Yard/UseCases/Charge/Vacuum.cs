@@ -19,8 +19,6 @@ namespace Boardwright.Yard.UseCases;
 public sealed record ChargeVacuum(
     VacuumForecast Forecast, Stack Slowest, MoistureContent From, Pressure Chamber, VacuumStanding? Standing, double? CaughtL, (DryingRate Rate, IReadOnlyList<RateFound> From)? Begun, Elapsed Stood)
 {
-    // The middle of the pressures the kiln's card names.
-    private static readonly Pressure UsualChamber = Pressure.FromPascals(7500.0);
     private static readonly Length UsualLength = Length.FromFeet(8.0);
 
     // Points are how far off a reading is nine times in ten; the balance takes a standard error.
@@ -41,11 +39,11 @@ public sealed record ChargeVacuum(
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(charge);
-        var kiln = state.Kilns[charge.Kiln].Installed;
+        var (kiln, figures) = (state.Kilns[charge.Kiln].Installed, PlanFigures.Of(state));
         if (kiln.Type != KilnType.RadioFrequencyVacuum)
             return new Outcome<ChargeVacuum>.NoAnswer("This kiln dries with air.");
 
-        var chamber = charge.Gauges.LastOrDefault(gauge => gauge.Pressure is not null)?.Pressure ?? UsualChamber;
+        var chamber = charge.Gauges.LastOrDefault(gauge => gauge.Pressure is not null)?.Pressure ?? figures.VacuumPressure;
         var volume = Volume.FromCubicMetres(charge.FootageIn.NominalVolume.CubicMetres);
         var loads = new List<(Stack Stack, VacuumLoad Load, VacuumForecast Forecast)>();
         foreach (var stack in charge.Stacks.Select(tag => state.Stacks[tag]))
@@ -54,9 +52,10 @@ public sealed record ChargeVacuum(
                 return new Outcome<ChargeVacuum>.NoAnswer($"{stack.Tag} was not read before it went in.");
             var asked = new VacuumCharge(stack.Species, stack.SawnThickness ?? stack.Thickness.Length, stack.LongestPiece ?? UsualLength, from, charge.Target, volume, chamber, Power.FromKilowatts(kiln.HeatKw))
             {
+                MostKilowattsPerCubicMetre = figures.MostKilowattsPerCubicMetre(stack.Species),
                 HottestWood = Temperature.FromCelsius(Math.Min(kiln.DryBulbMaxC, 60.0)),
             };
-            var outcome = VacuumDrying.Forecast(asked, RadioFrequency.Usual);
+            var outcome = VacuumDrying.Forecast(asked, figures.Generator);
             if (outcome is not Outcome<VacuumForecast>.Done(var forecast))
                 return outcome.Then<ChargeVacuum>(_ => throw new InvalidOperationException("a forecast that is not done has no value"));
             var ovenDry = Mass.FromKilograms(volume.CubicMetres / charge.Stacks.Count * 1000.0 * stack.Species.BasicSpecificGravity);
@@ -65,17 +64,17 @@ public sealed record ChargeVacuum(
 
         var slowest = loads.MaxBy(load => load.Forecast.HoursP50);
         var begun = taught ? LearnedKilnRates.BeforeVacuum(state, charge, slowest.Stack.Species, slowest.Forecast) : null;
-        return Stands(charge, [.. loads.Select(load => load.Load)], slowest, begun);
+        return Stands(charge, [.. loads.Select(load => load.Load)], slowest, begun, figures.Generator);
     }
 
-    private static ChargeVacuum Stands(Charge charge, IReadOnlyList<VacuumLoad> loads, (Stack Stack, VacuumLoad Load, VacuumForecast Forecast) slowest, (DryingRate Rate, IReadOnlyList<RateFound> From)? begun)
+    private static ChargeVacuum Stands(Charge charge, IReadOnlyList<VacuumLoad> loads, (Stack Stack, VacuumLoad Load, VacuumForecast Forecast) slowest, (DryingRate Rate, IReadOnlyList<RateFound> From)? begun, RadioFrequency generator)
     {
         Elapsed Ran(DateTime at) => Elapsed.FromSeconds((at - charge.LoadedAt).TotalSeconds) - SampleRow.Stood(charge, charge.LoadedAt, at);
         var read = charge.Gauges.Where(gauge => gauge.CondensateL is not null).ToList();
         var last = read.Count > 0 ? read[^1].At : charge.LoadedAt;
         IReadOnlyList<CaughtWater> caught = [.. read.Select(gauge => new CaughtWater(Ran(gauge.At), Mass.FromKilograms(gauge.CondensateL!.Value)))];
         var standing = caught.Count > 0 || begun is not null
-            ? CondensateFilter.Of(loads, slowest.Load, slowest.Forecast, RadioFrequency.Usual, caught, Ran(last), begun?.Rate)
+            ? CondensateFilter.Of(loads, slowest.Load, slowest.Forecast, generator, caught, Ran(last), begun?.Rate)
             : null;
         return new(slowest.Forecast, slowest.Stack, slowest.Load.Charge.From, slowest.Load.Charge.Chamber, standing, read.Count > 0 ? read[^1].CondensateL : null, begun, SampleRow.Stood(charge, charge.LoadedAt, last));
     }

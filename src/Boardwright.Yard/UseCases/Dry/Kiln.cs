@@ -1,4 +1,5 @@
 using Boardwright.Drying;
+using Boardwright.Drying.Schedules;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book.Facts;
 using Boardwright.Yard.Commands;
@@ -19,6 +20,7 @@ public static class DryKiln
             Option.Required("from", "MC", "mean moisture content of the charge"),
             Option.Required("to", "MC", "mean moisture content wanted"),
             Option.Optional("kiln", "NAME", "conventional (default), dehumidification, or a kiln of the book that --data or --yard names, else K1 or K2 of the demonstration"),
+            Option.Optional("steps-by", "wettest-half|mean", "which samples lead through the schedule: the wettest half (default, Dry Kiln Operator's Manual) or the mean of all (FPL-GTR-57)"),
             .. BookPlace.Options,
         ],
         Examples = ["dry kiln --species \"sugar maple\" --thickness 4/4 --from 22.4% --to 8%", "dry kiln --species \"northern red oak\" --thickness 4/4 --from 75% --to 7% --kiln K1 --json"],
@@ -36,10 +38,11 @@ public static class DryKiln
         var thickness = ask.Length("thickness");
         var from = ask.Moisture("from");
         var to = ask.Moisture("to");
+        var steps = ask.Choice("steps-by", "wettest-half", "wettest-half", "mean") == "mean" ? StepRule.MeanOfAll : StepRule.WettestHalf;
         var kiln = Kiln(ask);
         return ask.Refuses
             ? ask.Refused<Answer>()
-            : ask.Named(KilnDrying.Forecast(new KilnDryingInput { Species = species!, Thickness = thickness, From = from, To = to, Kiln = kiln! })).Then<Answer>(forecast => new Answer(
+            : ask.Named(KilnDrying.Forecast(new KilnDryingInput { Species = species!, Thickness = thickness, From = from, To = to, Kiln = kiln!, StepsBy = steps })).Then<Answer>(forecast => new Answer(
                 forecast.HoursP10, forecast.HoursP50, forecast.HoursP90, [.. forecast.Steps.Select(Show)], forecast.WaterKilogramsPerCubicMetre,
                 forecast.Schedule.Code.ToString(), forecast.Origin, forecast.Mark, forecast.Notes));
     }

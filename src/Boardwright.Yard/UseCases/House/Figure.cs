@@ -12,7 +12,8 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="Words">What it is; {0} is what stands for the first *.</param>
 /// <param name="Unit">The unit it is kept in; empty for a bare number.</param>
 /// <param name="Usual">What is reckoned with where nobody set it; null where it is then left out.</param>
-public sealed record HouseFigure(string Group, string Name, string Words, string Unit, double? Usual)
+/// <param name="Only">All it may be; empty where any number may.</param>
+public sealed record HouseFigure(string Group, string Name, string Words, string Unit, double? Usual, IReadOnlyList<double> Only)
 {
     private Regex? pattern;
 
@@ -34,9 +35,10 @@ public sealed record HouseFigure(string Group, string Name, string Words, string
     {
         using var stream = typeof(HouseFigure).Assembly.GetManifestResourceStream("house-figures.csv") ?? throw new InvalidOperationException("No built-in table 'house-figures.csv'.");
         using var reader = new StreamReader(stream, Encoding.UTF8);
-        return CsvTable.Read("house-figures.csv", reader.ReadToEnd(), "group", "name", "words", "unit", "usual") is Outcome<CsvTable>.Done(var table)
+        return CsvTable.Read("house-figures.csv", reader.ReadToEnd(), "group", "name", "words", "unit", "usual", "only") is Outcome<CsvTable>.Done(var table)
             ? [.. table.Rows.Select(row => new HouseFigure(row.Text("group"), row.Text("name"), row.Text("words"), row.Text("unit"),
-                row.Text("usual") is { Length: > 0 } usual ? double.Parse(usual, CultureInfo.InvariantCulture) : null))]
+                row.Text("usual") is { Length: > 0 } usual ? double.Parse(usual, CultureInfo.InvariantCulture) : null,
+                [.. row.Text("only").Split('/', StringSplitOptions.RemoveEmptyEntries).Select(value => double.Parse(value, CultureInfo.InvariantCulture))]))]
             : throw new InvalidOperationException("The built-in table of figures cannot be read.");
     }
 }

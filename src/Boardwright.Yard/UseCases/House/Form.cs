@@ -1,3 +1,4 @@
+using System.Globalization;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
@@ -67,5 +68,7 @@ public sealed record HouseForm(HouseTable Table, string Name, IReadOnlyList<(Hou
             yield return new("name", set.Name, $"a figure the house reckons with, such as {NearestNames.Of(set.Name, [.. HouseFigure.All.Select(one => one.Name)])}");
         else if (set.Unit != figure.Unit && figure.Unit.Length > 0)
             yield return new("unit", set.Unit, $"{figure.Unit}; the value is reckoned in it");
+        else if (figure.Only is { Count: > 0 } only && !only.Contains(set.Value))
+            yield return new("value", set.Value.ToString(CultureInfo.InvariantCulture), string.Join(" or ", only.Select(value => value.ToString(CultureInfo.InvariantCulture))));
     }
 }

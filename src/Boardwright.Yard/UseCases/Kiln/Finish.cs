@@ -14,6 +14,7 @@ public static class KilnFinishCommand
             Option.Required("target-mc", "MC", "final moisture content, 5% to 12%"),
             Option.Optional("rule", "ah188|gtr57", "equalize from 2 % (ah188, default) or 3 % (gtr57) under the target"),
             Option.Optional("wood", "hardwood|softwood", "conditioning 4 % (hardwood, default) or 3 % above the target"),
+            Option.Optional("condition-above", "3|4", "instead: points above the target, whatever the wood"),
         ],
         Examples = ["kiln finish --target-mc 7%", "kiln finish --target-mc 8% --rule gtr57 --json"],
     };
@@ -25,10 +26,11 @@ public static class KilnFinishCommand
         ArgumentNullException.ThrowIfNull(ask);
         var target = ask.Moisture("target-mc");
         var rule = ask.Choice("rule", "ah188", "ah188", "gtr57") == "ah188" ? FinishRule.Ah188 : FinishRule.Gtr57;
-        var softwood = ask.Choice("wood", "hardwood", "hardwood", "softwood") == "softwood";
+        var usual = ask.Choice("wood", "hardwood", "hardwood", "softwood") == "softwood" ? "3" : "4";
+        var points = ask.Choice("condition-above", usual, "3", "4") == "3" ? KilnFinish.SoftwoodConditionPoints : KilnFinish.HardwoodConditionPoints;
         return ask.Refuses
             ? ask.Refused<Answer>()
-            : ask.Named(KilnFinish.For(target, rule, softwood)).Then<Answer>(finish => new Answer(
+            : ask.Named(KilnFinish.For(target, rule, points)).Then<Answer>(finish => new Answer(
                 finish.EqualizeEmc.Percent, finish.EqualizeFromDriest.Percent, finish.EqualizeUntilWettest.Percent, finish.ConditionEmc.Percent));
     }
 }

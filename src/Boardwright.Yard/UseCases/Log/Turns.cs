@@ -94,7 +94,7 @@ public static class LogTurns
     {
         var target = line is { McLowPct: { } low, McHighPct: { } high } ? MoistureContent.FromPercent(0.5 * (low + high)) : UsualTarget;
         var days = state.Kilns.Values.Where(kiln => !PlanTimes.IsVacuum(kiln))
-            .Select(kiln => PlanTimes.InKiln(kiln, log.Species, NominalThickness.FromQuarters(line.ThicknessQuarters!.Value).Length, target).From(GreenWood.Moisture(log.Species)) is Outcome<TimeBand>.Done(var band) ? band.Most.Hours / 24.0 : (double?)null)
+            .Select(kiln => PlanTimes.InKiln(kiln, log.Species, NominalThickness.FromQuarters(line.ThicknessQuarters!.Value).Length, target, HouseRules.Steps(state)).From(GreenWood.Moisture(log.Species)) is Outcome<TimeBand>.Done(var band) ? band.Most.Hours / 24.0 : (double?)null)
             .OfType<double>().DefaultIfEmpty(double.NaN).Min();
         return double.IsNaN(days) ? null : line.DueOn.AddDays(-(HandlingDays + (int)Math.Ceiling(days)));
     }

@@ -41,8 +41,9 @@ public sealed record ClaimAnswer(Complaint Complaint, string Verdict, IReadOnlyL
         if (fact is not { RoomC: { } roomC, RoomRhPct: { } rh })
             return new(complaint, "The room is not on record: nothing can be said yet.", figures, missing, Letter(fact, [left?.Words, "To tell what happened we need the temperature and humidity of the room over a week, and the width now measured across the middle with a steel rule."]));
 
-        var emc = Emc.At(Temperature.FromCelsius(roomC), RelativeHumidity.FromPercent(rh));
-        figures.Add(new("The room holds wood at", Text($"{emc.Percent:0.0}"), "%", Text($"{roomC:0.#} °C and {rh:0} % humidity")) { Method = "emc", Source = "Hailwood-Horrobin form of the Wood Handbook, FPL-GTR-282, eq. 4-5", Inputs = [("said by", fact.Customer)] });
+        var equation = HouseRules.Equilibrium(state);
+        var emc = equation.At(Temperature.FromCelsius(roomC), RelativeHumidity.FromPercent(rh));
+        figures.Add(new("The room holds wood at", Text($"{emc.Percent:0.0}"), "%", Text($"{roomC:0.#} °C and {rh:0} % humidity")) { Method = "emc", Source = equation.Printed(), Inputs = [("said by", fact.Customer)] });
         var room = Text($"In a room at {roomC:0.#} °C and {rh:0} % humidity wood settles at about {emc.Percent:0.0} %.");
         if (left is not { Species: { } species, Mean: { } mean } || fact.WidthThenMm is not { } then || Change(species, then, mean, emc) is not { } change)
             return new(complaint, "What left, or how wide it was, is not on record: the change cannot be worked out.", figures, missing, Letter(fact, [left?.Words, room]));

@@ -1,5 +1,7 @@
+using Boardwright.Drying.Schedules;
 using Boardwright.Drying.Vacuum;
 using Boardwright.Quantities;
+using Boardwright.Wood;
 using Boardwright.Yard.Book;
 
 namespace Boardwright.Yard.UseCases;
@@ -51,6 +53,12 @@ internal sealed record PlanFigures
 
     public required IReadOnlySet<DayOfWeek> PlanerDays { get; init; }
 
+    /// <summary>Which samples lead a charge through its schedule.</summary>
+    public required StepRule StepsBy { get; init; }
+
+    /// <summary>Most radio-frequency power in a cubic metre of a wood, kW.</summary>
+    public double MostKilowattsPerCubicMetre(Species species) => species.CommonName.EndsWith("oak", StringComparison.Ordinal) ? OakKilowattsPerCubicMetre : OtherKilowattsPerCubicMetre;
+
     public static PlanFigures Of(YardState state) => new()
     {
         HouseTarget = MoistureContent.FromPercent(state.Setting("house_target") ?? 7.0),
@@ -70,6 +78,7 @@ internal sealed record PlanFigures
         ElectricHeatersKw = state.Setting("electric_heaters") ?? 0.0,
         ElectricityMoneyPerKwh = state.Setting("electricity") ?? 0.16,
         InterestPercentPerYear = state.Setting("interest") ?? 8.0,
+        StepsBy = HouseRules.Steps(state),
         PlanerDays = Enum.GetValues<DayOfWeek>().Where(day => Planes(state, day)).ToHashSet(),
     };
 

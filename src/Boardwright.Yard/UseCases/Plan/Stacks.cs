@@ -80,7 +80,7 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
 
     private (DryingTime, ScheduleMildness)? KilnTime(BookState.Kiln kiln, BookState.Stack stack, PlanMoisture moisture)
     {
-        var times = PlanTimes.InKiln(kiln, stack.Species, stack.Thickness.Length, targets.Of(stack));
+        var times = PlanTimes.InKiln(kiln, stack.Species, stack.Thickness.Length, targets.Of(stack), figures.StepsBy);
         var load = new KilnLoad(OvenDry(stack), moisture.On(0).Likely, Outside.Temperature);
         if (ByDay(day => times.From(moisture.On(day).Likely, moisture.On(day).ErrorPoints).Then<TimeBand>(band => band.Plus(Finish(stack)))) is not { } bands
             || times.ForecastNear(moisture.On(0).Likely) is not Outcome<KilnForecast>.Done(var forecast)
@@ -144,7 +144,7 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
             return new Refusal(charge.Tag, "no sample and no reading", "a running charge of which the moisture is known");
         }
 
-        var times = PlanTimes.InKiln(kiln, stack.Species, stack.Thickness.Length, charge.Target);
+        var times = PlanTimes.InKiln(kiln, stack.Species, stack.Thickness.Length, charge.Target, figures.StepsBy);
         var running = times.ForecastNear(moisture).Then(near => KilnRunHeat.Of(near, new KilnLoad(OvenDry(stack), moisture, near.Steps[0].Step.DryBulb), Outside)) is Outcome<KilnRunHeat>.Done(var heat) ? heat.Running : default;
         return ChargeEnd.Of(state, charge, state.Today.ToDateTime(TimeOnly.MinValue)) is { } end
             ? (end.From, end.Left, running)

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Boardwright.Drying;
+using Boardwright.Drying.Schedules;
 using Boardwright.Drying.Vacuum;
 using Boardwright.Quantities;
 using Boardwright.Wood;
@@ -13,20 +14,20 @@ internal static class PlanTimes
 {
     private const string NotThroughVacuum = "nearly-impermeable";
 
-    private static readonly ConcurrentDictionary<(string Species, double ThicknessM, double To, double HottestK), KilnTimes> Kept = new();
+    private static readonly ConcurrentDictionary<(string Species, double ThicknessM, double To, double HottestK, StepRule StepsBy), KilnTimes> Kept = new();
 
     /// <summary>Times of wood in a heated and vented kiln.</summary>
-    public static KilnTimes InKiln(BookState.Kiln kiln, Species species, Length thickness, MoistureContent to)
+    public static KilnTimes InKiln(BookState.Kiln kiln, Species species, Length thickness, MoistureContent to, StepRule stepsBy)
     {
         var hottest = Temperature.FromCelsius(kiln.Installed.DryBulbMaxC);
-        return Kept.GetOrAdd((species.ScientificName, thickness.Metres, to.Fraction, hottest.Kelvins), _ => new KilnTimes(species, thickness, to, new KilnEquipment(kiln.Name, hottest)));
+        return Kept.GetOrAdd((species.ScientificName, thickness.Metres, to.Fraction, hottest.Kelvins, stepsBy), _ => new KilnTimes(species, thickness, to, new KilnEquipment(kiln.Name, hottest), stepsBy));
     }
 
     /// <summary>Forecast of wood in a radio-frequency vacuum kiln, its power kept to what the wood bears.</summary>
     public static Outcome<VacuumForecast> InVacuum(BookState.Kiln kiln, BookState.Stack stack, MoistureContent from, MoistureContent to, PlanFigures figures)
     {
         var volume = stack.Footage.NominalVolume;
-        var most = stack.Species.CommonName.EndsWith("oak", StringComparison.Ordinal) ? figures.OakKilowattsPerCubicMetre : figures.OtherKilowattsPerCubicMetre;
+        var most = figures.MostKilowattsPerCubicMetre(stack.Species);
         var platen = Power.FromKilowatts(Math.Min(kiln.Installed.HeatKw, most * volume.CubicMetres / figures.Generator.Applicator.Fraction));
         var charge = new VacuumCharge(stack.Species, stack.Thickness.Length, stack.LongestPiece ?? Length.FromMetres(kiln.Installed.PieceLengthMaxM), from, to, volume, figures.VacuumPressure, platen);
         return VacuumDrying.Forecast(charge with { HottestWood = Temperature.FromCelsius(Math.Min(charge.HottestWood.Celsius, kiln.Installed.DryBulbMaxC)) }, figures.Generator);

@@ -65,7 +65,7 @@ public sealed record StackSheet
     {
         ArgumentNullException.ThrowIfNull(state);
         return state.Normals.TryGetValue(state.Today.Month, out var normal)
-            ? (Emc.At(Temperature.FromCelsius(normal.MeanC), RelativeHumidity.FromPercent(normal.MeanRhPct)), normal)
+            ? (HouseRules.Equilibrium(state).At(Temperature.FromCelsius(normal.MeanC), RelativeHumidity.FromPercent(normal.MeanRhPct)), normal)
             : null;
     }
 
