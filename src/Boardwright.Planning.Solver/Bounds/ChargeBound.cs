@@ -7,11 +7,12 @@ namespace Boardwright.Planning.Solver;
 /// </remarks>
 internal sealed class ChargeBound
 {
-    private const double FirstStep = 1.0;
-    private const int FirstPatience = 30;
-    private const double NextStep = 0.3;
-    private const int NextPatience = 6;
-    private const int NextMost = 80;
+    private const double FirstMove = 0.3; // of a mean order's day late, in the prices of the first steps
+    private const int FirstSteps = 250; // doubled until nothing is gained
+    private const int FirstStepsMost = 2000;
+    private const double Gained = 0.002;
+    private const double NextMove = 0.03;
+    private const int NextSteps = 80;
     private const double Decided = 0.05; // of a day: what spreads less is not in doubt
 
     private readonly ChargeYard yard;
@@ -47,7 +48,8 @@ internal sealed class ChargeBound
     private long Run(Action<long>? better)
     {
         long proven = 0;
-        Add(Branch.All(yard), ascent.First(), long.MinValue, FirstStep, FirstPatience, int.MaxValue);
+        var first = First();
+        Keep(first);
         while (cases.TryPeek(out _, out var lowest))
         {
             if (lowest > proven)
@@ -67,22 +69,54 @@ internal sealed class ChargeBound
                 return proven; // nothing left to decide by: the bound stays
             }
 
-            Add(left, one.Prices, one.Bound, NextStep, NextPatience, NextMost);
-            Add(right, one.Prices, one.Bound, NextStep, NextPatience, NextMost);
+            Keep(Priced(left, one.Prices, one.Bound, NextMove, NextSteps));
+            Keep(Priced(right, one.Prices, one.Bound, NextMove, NextSteps));
         }
 
         return Math.Max(proven, target()); // every case is as late as the best plan
+
+        // All plans: prices until nothing is gained.
+        Case First()
+        {
+            var root = Priced(Branch.All(yard), ascent.First(), long.MinValue, FirstMove, FirstSteps);
+            for (var most = 2 * FirstSteps; most <= FirstStepsMost && IsOpen(root); most *= 2)
+            {
+                Tell(root);
+                var again = Priced(root.Branch, root.Prices, root.Bound, FirstMove, most);
+                (root, var gained) = (again, again.Bound > root.Bound * (1.0 + Gained));
+                if (!gained)
+                {
+                    break;
+                }
+            }
+
+            return root;
+        }
+
+        void Tell(Case one)
+        {
+            if (one.Bound > proven)
+            {
+                proven = one.Bound;
+                better?.Invoke(proven);
+            }
+        }
     }
 
-    private void Add(Branch branch, double[] prices, long parent, double first, int patience, int most)
+    private bool IsOpen(Case one) => one.Bound < target() && more(steps);
+
+    private Case Priced(Branch branch, double[] prices, long parent, double move, int most)
     {
         var use = new ChargeUse(yard);
-        var (goal, until) = (target(), steps + (long)most);
-        var (bound, found) = ascent.Run(prices, branch, use, goal * ChargePrices.Parts, (goal - step) * ChargePrices.Parts + 1, first, patience, () => more(++steps) && steps < until);
-        var cents = Math.Max(parent, Up(bound));
-        if (cents < goal)
+        var (bound, found) = ascent.Run(prices, branch, use, (target() - step) * ChargePrices.Parts + 1, move, most, () => more(++steps));
+        return new(branch, found, use, Math.Max(parent, Up(bound)));
+    }
+
+    private void Keep(Case one)
+    {
+        if (one.Bound < target())
         {
-            cases.Enqueue(new(branch, found, use, cents), cents);
+            cases.Enqueue(one, one.Bound);
         }
     }
 

@@ -2,19 +2,22 @@ namespace Boardwright.Planning.Solver;
 
 /// <summary>Raises a bound by changing the prices: those of limits that are exceeded go up, the others down.</summary>
 /// <remarks>
-/// Subgradient ascent with a direction that remembers (Camerini, Fratta and Maffioli 1975) and a step by the distance to the best plan known (Polyak 1969),
-/// halved, nearly, when nothing is gained for a while; then it goes on from the best prices.
+/// Subgradient ascent in which each price has its own length of step, by how much its limit was exceeded or kept so far, and a direction that remembers
+/// (Adam: Kingma and Ba 2015); all steps grow shorter to the end. Prices of heat, crew and days are of very different size, which one length for all does not suit.
 /// </remarks>
 internal sealed class PriceAscent(ChargeYard yard)
 {
-    private const double Newest = 0.3; // share of the last excess in the direction
     private const double HeatScale = 0.01; // tenths of a kilowatt are many, so that their prices are small
-    private const double Shorter = 0.7;
-    private const double StepLeast = 0.002;
-    private const double Gain = 1e-5;
+    private const double Remembers = 0.9; // of the direction, at each step
+    private const double RemembersSquare = 0.999; // of the size
+    private const double LastOfMany = 0.001; // length of the last step over that of the first
+    private const double LastOfFew = 0.05;
+    private const int Many = 200;
 
     private readonly ChargePrices relaxed = new(yard);
+    private readonly double meanCents = yard.Asked.Select(asked => (double)asked.Order.CentsPerDay).DefaultIfEmpty(0.0).Average();
     private readonly double[] direction = new double[yard.Prices];
+    private readonly double[] square = new double[yard.Prices];
 
     /// <summary>Prices to begin with: each order pays for its days, in equal parts for wood it cannot do without.</summary>
     public double[] First()
@@ -37,64 +40,45 @@ internal sealed class PriceAscent(ChargeYard yard)
     /// <param name="prices">Where to begin.</param>
     /// <param name="branch">The part of all plans.</param>
     /// <param name="use">Learns where the solutions put things.</param>
-    /// <param name="target">Lateness of the best plan known, in parts of a cent.</param>
     /// <param name="enough">A bound that is as good as a higher one.</param>
-    /// <param name="step">Length of the first step: 1 is all the way to the target.</param>
-    /// <param name="patience">Steps without a gain before they are made shorter.</param>
+    /// <param name="move">How far a price moves at first, as a share of a mean order's day late.</param>
+    /// <param name="most">Steps.</param>
     /// <param name="more">Asked before each step.</param>
-    public (long Bound, double[] Prices) Run(double[] prices, Branch branch, ChargeUse use, long target, long enough, double step, int patience, Func<bool> more)
+    public (long Bound, double[] Prices) Run(double[] prices, Branch branch, ChargeUse use, long enough, double move, int most, Func<bool> more)
     {
-        var (best, bestPrices, without) = (long.MinValue, prices, 0);
+        var (best, bestPrices) = (long.MinValue, prices);
         prices = (double[])prices.Clone();
         Array.Clear(direction);
-        while (step > StepLeast && more())
+        Array.Clear(square);
+        var (seen, seenSquare, last) = (1.0, 1.0, most < Many ? LastOfFew : LastOfMany);
+        for (var step = 0; step < most && more(); step++)
         {
             var bound = relaxed.Bound(prices, branch, use);
-            if (bound > best + (long)(Gain * Math.Abs((double)best)) || best == long.MinValue)
+            if (bound > best)
             {
-                (best, bestPrices, without) = (bound, (double[])prices.Clone(), 0);
+                (best, bestPrices) = (bound, (double[])prices.Clone());
                 if (best >= enough)
                 {
                     break;
                 }
             }
-            else if (++without >= patience)
-            {
-                (step, without) = (step * Shorter, 0);
-                prices = (double[])bestPrices.Clone();
-            }
 
-            if (!Step(prices, step * Math.Max(ChargePrices.Parts, target - bound) / ChargePrices.Parts))
-            {
-                break;
-            }
+            (seen, seenSquare) = (seen * Remembers, seenSquare * RemembersSquare);
+            Step(prices, move * meanCents * Math.Pow(last, (double)step / most), 1.0 - seen, 1.0 - seenSquare);
         }
 
         return (best, bestPrices);
     }
 
-    private bool Step(double[] prices, double way)
+    private void Step(double[] prices, double length, double seen, double seenSquare)
     {
-        var square = 0.0;
         for (var i = 0; i < prices.Length; i++)
         {
-            var scale = Scale(i);
-            direction[i] += Newest * (relaxed.Excess[i] * scale - direction[i]);
-            square += prices[i] > 0.0 || direction[i] > 0.0 ? direction[i] * direction[i] : 0.0;
+            var excess = relaxed.Excess[i];
+            direction[i] += (1.0 - Remembers) * (excess - direction[i]);
+            square[i] += (1.0 - RemembersSquare) * (excess * excess - square[i]);
+            var way = direction[i] / seen / (Math.Sqrt(square[i] / seenSquare) + 1e-6);
+            prices[i] = Math.Clamp(prices[i] + length * (yard.IsHeat(i) ? HeatScale : 1.0) * way, 0.0, yard.PriceMost(i));
         }
-
-        if (square < 1e-12)
-        {
-            return false;
-        }
-
-        for (var i = 0; i < prices.Length; i++)
-        {
-            prices[i] = Math.Clamp(prices[i] + way / square * direction[i] * Scale(i), 0.0, yard.PriceMost(i));
-        }
-
-        return true;
     }
-
-    private double Scale(int price) => yard.IsHeat(price) ? HeatScale : 1.0;
 }
