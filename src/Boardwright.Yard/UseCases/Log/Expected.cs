@@ -31,5 +31,12 @@ public static class LogExpected
         };
     }
 
+    /// <summary>Likely green tally of a log, as its own page shows it; null for a log without a scale.</summary>
+    public static double? LikelyBf(YardState state, Log log)
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        return YardLog.Scale(log) is Outcome<ScaledLog>.Done({ GrossUnrounded: { } scale }) ? scale * LogYield.Next(state, log.Species.CommonName).Ratio : null;
+    }
+
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

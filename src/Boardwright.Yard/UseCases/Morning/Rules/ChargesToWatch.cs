@@ -12,7 +12,8 @@ internal static class ChargesToWatch
         var worth = WoodWorth.Of(state, charge);
         var share = SheetSettings.UnwatchedShare(state);
         var stake = new Stake(worth * share, 1, $"{share:P0} of the charge’s {worth:#,0} for a day without watching");
-        return charge.SoundSamples.Any() ? Samples(state, charge, stake) : Gauge(state, charge, stake);
+        return charge.SoundSamples.Any() ? Samples(state, charge, stake)
+            : state.Kilns.GetValueOrDefault(charge.Kiln)?.Installed.Type == Book.Facts.KilnType.RadioFrequencyVacuum ? Gauge(state, charge, stake) : ByPage(state, charge, stake);
     });
 
     private static DayTask Samples(YardState state, Charge charge, Stake stake)
@@ -29,6 +30,13 @@ internal static class ChargesToWatch
             _ => ($"Make the round of {charge.Kiln}: bulbs, fans, doors.", $"Samples were weighed {(last == state.Today ? (at.Hour < 12 ? "this morning" : $"today at {at:HH:mm}") : $"on {DayWords.Weekday(last, state.Today)}")}, next on {DayWords.Weekday(WeighingRhythm.Next(charge), state.Today)}; {SettingWords(charge)}.", "Write the air", "air"),
         };
         return new(Rounds(state) ?? charge.Kiln, act, why, Wettest(charge), stake, Duties.Kilns, $"/charges/{charge.Tag}/{form}", key) { Charge = charge.Tag, Caution = LostWood(charge) };
+    }
+
+    // An air kiln without samples: what its own page asks for, the first setting or the samples.
+    private static DayTask ByPage(YardState state, Charge charge, Stake stake)
+    {
+        var next = (ChargeSheet.Of(state, charge.Tag, state.Today.ToDateTime(TimeOnly.MinValue)) as Outcome<ChargeSheet>.Done)?.Value.Next ?? new("Cut the samples.", "", "Write a sample", $"/charges/{charge.Tag}/sample");
+        return Gauge(state, charge, stake) with { Do = $"{charge.Tag} in {charge.Kiln}: {char.ToLowerInvariant(next.Do[0])}{next.Do[1..]}", Why = $"{string.Join(", ", charge.Stacks)}. {next.Why}", Path = next.Path, Key = next.Key };
     }
 
     private static DayTask Gauge(YardState state, Charge charge, Stake stake)

@@ -29,11 +29,11 @@ internal static class LogsToOpen
     {
         var paid = log.PaidMoney ?? 0m;
         var worth = state.Prices.TryGetValue(log.Species.CommonName, out var price) ? price.Green1cMoney : 1m;
-        var footage = (decimal)log.ScalingDiameter.Inches * (decimal)log.ScalingDiameter.Inches / 16m * (decimal)log.ScaleLength.Feet;
+        var footage = LogExpected.LikelyBf(state, log) is { } likely ? (decimal)likely : (decimal?)null;
         return new(log.Tag, $"Open {log.Tag} {(left.Days <= 0 ? "now" : $"within {left.Days} days")}: {log.Species.CommonName}, {log.PlannedFor ?? "no plan"}.",
             $"{left.What} {(left.Days <= 0 ? "may have begun" : "is next")}: {left.Since} days here at about {DayWords.Celsius(left.MeanC)}. {Thickness(state, log)}",
             new("Days left", left.Days <= 0 ? "0" : $"{left.Days}", "days", $"before {left.What.ToLowerInvariant()}") { Source = "days before damage, common practice, a table of the house", Inputs = [("here since", $"{log.ReceivedAt:d MMM yyyy}"), ("mean outside since", $"{left.MeanC:0.0} °C"), ("ends coated", log.EndCoated ? "yes" : "no"), ("owner", log.Owner), ("paid", $"{paid:0.00}")] },
-            new(footage * worth * 0.15m, Math.Max(1, left.Days), $"about a seventh of {footage:#,0} bf at {worth:0.00} green, when it stains or checks: common practice"), Duties.Mill, Paths.Log(log.Tag), $"See {log.Tag}")
+            new(footage is { } bf ? bf * worth * 0.15m : paid, Math.Max(1, left.Days), footage is { } sawn ? $"about a seventh of the {sawn:#,0} bf likely from the saw, at {worth:0.00} green, when it stains or checks: common practice" : "what was paid for it"), Duties.Mill, Paths.Log(log.Tag), $"See {log.Tag}")
         { Log = log.Tag };
     }
 
