@@ -6,7 +6,18 @@ namespace Boardwright.Drying.Vacuum;
 /// <param name="Charge">As it is forecast.</param>
 /// <param name="OvenDry">Oven-dry mass of this part.</param>
 /// <param name="StartErrorPercent">Standard error of the moisture it went in with, percent moisture content.</param>
-public sealed record VacuumLoad(VacuumCharge Charge, Mass OvenDry, double StartErrorPercent);
+public sealed record VacuumLoad(VacuumCharge Charge, Mass OvenDry, double StartErrorPercent)
+{
+    /// <summary>Moisture read in this part while it dries.</summary>
+    public IReadOnlyList<ReadInside> Read { get; init; } = [];
+}
+
+/// <summary>Moisture of a part read in the kiln.</summary>
+/// <param name="At">Since the start.</param>
+/// <param name="Mean">Mean of the boards read.</param>
+/// <param name="ErrorPercent">Standard error that is new in every reading, percent moisture content.</param>
+/// <param name="SharedErrorPercent">Standard error that all readings of the part have in common, percent moisture content.</param>
+public readonly record struct ReadInside(Elapsed At, MoistureContent Mean, double ErrorPercent, double SharedErrorPercent);
 
 /// <summary>Condensate read.</summary>
 /// <param name="At">Since the start.</param>

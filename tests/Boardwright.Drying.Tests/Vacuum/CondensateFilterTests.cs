@@ -42,6 +42,45 @@ public sealed class CondensateFilterTests
         Assert.True(Standing(80.0, [.. Enumerable.Range(1, 16).Select(i => new CaughtWater(Elapsed.FromHours(5.0 * i), Caught(5.0 * i, 1.0)))]) is var standing && standing.High.Percent - standing.Low.Percent > 1.7);
 
     [Fact]
+    public void Reading_in_the_kiln_sees_the_start_which_condensate_does_not()
+    {
+        // The wood went in two points wetter than it was read, and dries as forecast.
+        const double Wetter = 2.0;
+        var course = VacuumDrying.Course(Charge, RadioFrequency.Usual);
+        double MoisturePercent(double hours) => 100.0 * course.Last(point => point.Hours <= hours).Moisture + Wetter;
+        var load = Load with { StartErrorPercent = 1.5 };
+        CaughtWater[] caught = [.. new[] { 20.0, 40.0, 60.0, 80.0 }.Select(hours => new CaughtWater(Elapsed.FromHours(hours), Caught(hours, 1.0)))];
+        VacuumStanding Of(params ReadInside[] read)
+        {
+            var part = load with { Read = read };
+            return CondensateFilter.Of([part], part, Forecast, RadioFrequency.Usual, caught, Elapsed.FromHours(80.0));
+        }
+
+        var blind = Of();
+        var read = Of([.. new[] { 40.0, 60.0, 80.0 }.Select(hours => new ReadInside(Elapsed.FromHours(hours), Given.Moisture(MoisturePercent(hours)), 0.5, 0.5))]);
+
+        Assert.True(Math.Abs(read.Likely.Percent - MoisturePercent(80.0)) < 0.5 * Math.Abs(blind.Likely.Percent - MoisturePercent(80.0)));
+        Assert.True(read.High.Percent - read.Low.Percent < 0.6 * (blind.High.Percent - blind.Low.Percent));
+        Assert.True(read.HoursP90 / read.HoursP10 < blind.HoursP90 / blind.HoursP10);
+        Assert.True(read.HoursP50 > blind.HoursP50);
+    }
+
+    [Fact]
+    public void Reading_alone_finds_the_rate_and_what_a_meter_is_always_off_stays_unknown()
+    {
+        var course = VacuumDrying.Course(Charge, RadioFrequency.Usual);
+        ReadInside Read(double hours, double shared) => new(Elapsed.FromHours(hours), MoistureContent.FromFraction(course.Last(point => point.Hours <= 1.4 * hours).Moisture), 0.5, shared);
+        VacuumStanding Of(double shared)
+        {
+            var part = Load with { Read = [Read(30.0, shared), Read(45.0, shared), Read(60.0, shared)] };
+            return CondensateFilter.Of([part], part, Forecast, RadioFrequency.Usual, [], Elapsed.FromHours(60.0));
+        }
+
+        Assert.Equal(1.4, Of(0.3).Rate.Factor, 0.1);
+        Assert.True(Of(2.0).High.Percent - Of(2.0).Low.Percent > Of(0.3).High.Percent - Of(0.3).Low.Percent);
+    }
+
+    [Fact]
     public void Eight_charges_in_ten_end_within_the_band()
     {
         var chance = new RandomSequence(20261102, 3);

@@ -108,6 +108,24 @@ public sealed class ChargeSheetTests
     }
 
     [Fact]
+    public void Moisture_read_in_a_vacuum_kiln_is_taken_in_with_its_condensate()
+    {
+        var book = DemonstrationBook.Open();
+        var before = Assert.IsType<Outcome<ChargeVacuum>.Done>(Sheet(book, "V-19", book.Now).Vacuum).Value;
+        var wetter = before.ByCondensate!.Value.Percent + 2.0;
+        Done(book, new MoistureRead(before.Slowest.Tag, MoistureMethod.OvenSections, MeanPct: wetter, SdPct: 0.5, Boards: 4), book.State.Charges["V-19"].Gauges.Last(gauge => gauge.CondensateL is not null).At);
+
+        var sheet = Sheet(book, "V-19", book.Now);
+        var after = Assert.IsType<Outcome<ChargeVacuum>.Done>(sheet.Vacuum).Value;
+
+        Assert.Equal(1, after.ReadInside);
+        Assert.InRange(after.ByCondensate!.Value.Percent, wetter - 1.5, wetter);
+        Assert.True(after.Standing!.High.Percent - after.Standing.Low.Percent < before.Standing!.High.Percent - before.Standing.Low.Percent);
+        Assert.Contains("1 reading in the kiln", Figure(sheet, "By condensate and reading").Basis, StringComparison.Ordinal);
+        Assert.DoesNotContain("never stop on condensate alone", Figure(sheet, "By condensate and reading").Basis, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Unknown_charge_is_refused_with_the_nearest_names() =>
         Assert.Equal("charge", Assert.IsType<Outcome<ChargeSheet>.Refused>(ChargeSheet.Of(DemonstrationBook.Yard, "C-99", At(2, 9))).Reasons[0].What);
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Boardwright.Drying;
 using Boardwright.Quantities;
 using Boardwright.Testing;
@@ -34,7 +35,46 @@ public sealed class LearnedRatesTests
 
         Begin(book, kind, "");
         Assert.False(DryLearned.Of(book.State, kind).Used);
-        Assert.Equal("From", Assert.Single(Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(DryLearned.Begin(book, kind, "spring", "Pell", PostedKey.None)).Reasons).What);
+        Assert.Equal("From", Assert.Single(Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(DryLearned.Begin(book, kind, null, "spring", "Pell", PostedKey.None)).Reasons).What);
+    }
+
+    [Theory]
+    [InlineData(RateKind.Stacks, true)]
+    [InlineData(RateKind.Stacks, false)]
+    [InlineData(RateKind.Charges, true)]
+    [InlineData(RateKind.Charges, false)]
+    public void One_wood_row_or_kiln_is_begun_anew_alone(RateKind kind, bool byWood)
+    {
+        var book = DemonstrationBook.Open();
+        var before = DryLearned.Of(book.State, kind);
+        var one = before.Shown.First(teacher => teacher.Teaches);
+        var of = byWood ? one.Species : one.Place;
+        bool Named(RateTeacher teacher) => (byWood ? teacher.Species : teacher.Place) == of;
+
+        Begin(book, kind, book.State.Today.AddDays(1).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), of);
+
+        var after = DryLearned.Of(book.State, kind);
+        Assert.Equal(of, Assert.Single(after.Apart).Of);
+        Assert.All(after.Shown, teacher => Assert.Equal(!Named(teacher), teacher.Counts));
+        Assert.DoesNotContain(after.Next, next => (byWood ? next.Species : next.Place) == of);
+        Assert.Equal(before.Shown.Count(teacher => teacher.Teaches && !Named(teacher)), after.Next.Sum(next => next.Teachers));
+
+        // An early day lets it teach again.
+        Begin(book, kind, "2000-01-01", of);
+        Assert.Equal(before.Next, DryLearned.Of(book.State, kind).Next);
+        Assert.Equal("Of", Assert.Single(Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(DryLearned.Begin(book, kind, "row of nobody", "2026-01-01", "Pell", PostedKey.None)).Reasons).What);
+    }
+
+    [Fact]
+    public void Wood_begun_with_the_printed_rate_learns_from_no_stack()
+    {
+        var book = DemonstrationBook.Open();
+        var drying = Drying(book);
+        Assert.NotEmpty(drying.LearnedFrom);
+
+        Begin(book, RateKind.Stacks, "", drying.Stack.Species.CommonName);
+
+        Assert.Empty(Drying(book).LearnedFrom);
     }
 
     [Fact]
@@ -77,5 +117,5 @@ public sealed class LearnedRatesTests
 
     private static void Set(YardBook book, double day) => Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(book.Write("Pell", new SettingSet("learn_air_rates_since", day, "day")));
 
-    private static void Begin(YardBook book, RateKind kind, string since) => Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(DryLearned.Begin(book, kind, since, "Pell", PostedKey.None));
+    private static void Begin(YardBook book, RateKind kind, string since, string? of = null) => Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(DryLearned.Begin(book, kind, of, since, "Pell", PostedKey.None));
 }

@@ -190,17 +190,18 @@ public static class ChargeFigures
                 ("what sets the pace", forecast.Limit is Drying.Vacuum.VacuumLimit.Power ? "power" : "the wood’s permeability"),
                 ("hours, early to late", $"{Number(vacuum.Hours.Early, "0")}, {Number(vacuum.Hours.Likely, "0")}, {Number(vacuum.Hours.Late, "0")}"),
                 ("by wood and kiln alone", $"{Number(forecast.HoursP10, "0")}, {Number(forecast.HoursP50, "0")}, {Number(forecast.HoursP90, "0")}"),
-                ("its own rate", vacuum.Standing is { } rated && vacuum.CaughtL is not null ? $"{Number(rated.Rate.Factor, "0.00")} times that, by its condensate" : "not learned: no condensate read"),
+                ("its own rate", vacuum.Standing is { } rated && vacuum.ByCondensate is not null ? $"{Number(rated.Rate.Factor, "0.00")} times that, {vacuum.ByWords[..1].ToLowerInvariant()}{vacuum.ByWords[1..]}" : "not learned: no condensate and no moisture read"),
                 ("begun with", vacuum.Begun is { } begun ? $"{Number(begun.Rate.Factor, "0.00")} times, as {begun.From.Count} earlier {(begun.From.Count == 1 ? "charge" : "charges")} taught" : "its wood and the kiln"),
             ],
         };
         if (vacuum is { ByCondensate: { } now, Standing: { } standing })
         {
-            yield return new("By condensate", Number(now.Percent, "0.0"), "%", $"{Number(standing.Low.Percent, "0.0")} to {Number(standing.High.Percent, "0.0")}, 8 times in 10, when {Number(vacuum.CaughtL!.Value, "0.#")} L were caught from {Percent(vacuum.From)}; never stop on condensate alone")
+            var told = string.Join(" and ", ((string?[])[vacuum.CaughtL is { } litres ? $"{Number(litres, "0.#")} L caught from {Percent(vacuum.From)}" : null, vacuum.ReadInside > 0 ? $"{vacuum.ReadInside} {(vacuum.ReadInside == 1 ? "reading" : "readings")} in the kiln" : null]).OfType<string>());
+            yield return new(vacuum.ByWords, Number(now.Percent, "0.0"), "%", $"{Number(standing.Low.Percent, "0.0")} to {Number(standing.High.Percent, "0.0")}, 8 times in 10, by {told}{(vacuum.ReadInside == 0 ? "; never stop on condensate alone" : "")}")
             {
                 Method = "vacuum-drying",
                 Source = "balance of the water caught with leak, hold-up and the error of the start (common practice, no source)",
-                Inputs = [("water caught", Number(vacuum.CaughtL!.Value, "0.#") + " L"), ("of", Number(forecast.Condensate.Kilograms, "0") + " L in all"), ("share caught", Number(standing.Caught.Percent, "0") + " %")],
+                Inputs = [("water caught", vacuum.CaughtL is { } water ? Number(water, "0.#") + " L" : "not read"), ("moisture read in the kiln", vacuum.ReadInside.ToString(CultureInfo.InvariantCulture)), ("of", Number(forecast.Condensate.Kilograms, "0") + " L in all"), ("share caught", Number(standing.Caught.Percent, "0") + " %")],
             };
         }
     }

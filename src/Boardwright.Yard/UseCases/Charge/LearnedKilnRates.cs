@@ -9,7 +9,7 @@ namespace Boardwright.Yard.UseCases;
 
 /// <summary>What the samples of earlier charges tell the next one of its rate: see <see cref="RateHistory"/>.</summary>
 /// <remarks>By the setting learn_kiln_rates_since, as <see cref="LearnedRates"/>: charges loaded on and after that day teach. A charge teaches with samples weighed twice or more, a vacuum charge with
-/// its condensate.</remarks>
+/// its condensate and the moisture read in the kiln. A wood or a kiln may have a day of its own, see <see cref="LearnedRates"/>.</remarks>
 /// <method page="docs/methods/kiln-time.md"/>
 public static class LearnedKilnRates
 {
@@ -23,7 +23,7 @@ public static class LearnedKilnRates
             if (Vacuum(state, charge))
             {
                 if (ChargeVacuum.Of(state, charge, false) is Outcome<ChargeVacuum>.Done({ Standing: { } standing } run))
-                    yield return (charge, new RateFound(charge.Tag, run.Slowest.Species.CommonName, charge.Kiln, standing.Rate), charge.Gauges.Count(gauge => gauge.CondensateL is not null), CondensateFilter.UsualRate(run.Forecast).Spread);
+                    yield return (charge, new RateFound(charge.Tag, run.Slowest.Species.CommonName, charge.Kiln, standing.Rate), charge.Gauges.Count(gauge => gauge.CondensateL is not null) + run.ReadInside, CondensateFilter.UsualRate(run.Forecast).Spread);
                 continue;
             }
 
@@ -36,16 +36,16 @@ public static class LearnedKilnRates
 
     /// <summary>What a charge is begun with: what charges loaded before it taught; null for the printed rate of its wood.</summary>
     internal static (DryingRate Rate, IReadOnlyList<RateFound> From)? Before(YardState state, Charge charge, Wood.Species species) =>
-        Found(state, charge, false) is { Count: > 0 } found ? (RateHistory.InKiln(species, charge.Kiln, found), found) : null;
+        Found(state, charge, species, false) is { Count: > 0 } found ? (RateHistory.InKiln(species, charge.Kiln, found), found) : null;
 
     /// <summary>The same of a vacuum charge, by vacuum charges.</summary>
     internal static (DryingRate Rate, IReadOnlyList<RateFound> From)? BeforeVacuum(YardState state, Charge charge, Wood.Species species, VacuumForecast forecast) =>
-        Found(state, charge, true) is { Count: > 0 } found ? (RateHistory.InVacuum(CondensateFilter.UsualRate(forecast).Spread, species, charge.Kiln, found), found) : null;
+        Found(state, charge, species, true) is { Count: > 0 } found ? (RateHistory.InVacuum(CondensateFilter.UsualRate(forecast).Spread, species, charge.Kiln, found), found) : null;
 
     /// <summary>A kiln under vacuum: its charges teach their like only.</summary>
     internal static bool Vacuum(YardState state, Charge charge) => state.Kilns[charge.Kiln].Installed.Type == KilnType.RadioFrequencyVacuum;
 
-    private static List<RateFound> Found(YardState state, Charge charge, bool vacuum) => LearnedRates.Since(state, Setting) is { } since
-        ? [.. Shown(state).Where(shown => shown.Charge.LoadedAt < charge.LoadedAt && shown.Charge.LoadedAt.Day() >= since && Vacuum(state, shown.Charge) == vacuum && RateHistory.Teaches(shown.Usual, shown.Rate.Found)).Select(shown => shown.Rate)]
+    private static List<RateFound> Found(YardState state, Charge charge, Wood.Species species, bool vacuum) => LearnedRates.Since(state, Setting) is not null && LearnedRates.Begins(state, Setting, species.CommonName, charge.Kiln)
+        ? [.. Shown(state).Where(shown => shown.Charge.LoadedAt < charge.LoadedAt && LearnedRates.Teaches(state, Setting, shown.Rate.Species, shown.Rate.Place, shown.Charge.LoadedAt.Day()) && Vacuum(state, shown.Charge) == vacuum && RateHistory.Teaches(shown.Usual, shown.Rate.Found)).Select(shown => shown.Rate)]
         : [];
 }

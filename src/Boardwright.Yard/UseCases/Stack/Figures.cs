@@ -31,8 +31,8 @@ internal static class StackFigures
             };
         }
 
-        return ChargeVacuum.Of(state, charge) is Outcome<ChargeVacuum>.Done({ ByCondensate: { } now, CaughtL: { } litres } run)
-            ? new("By condensate", Text(now.Percent, "0.0"), "%", $"all of {tag}: {Text(litres, "0.#")} L caught from {Text(run.From.Percent, "0.#")} %")
+        return ChargeVacuum.Of(state, charge) is Outcome<ChargeVacuum>.Done({ ByCondensate: { } now } run)
+            ? new(run.ByWords, Text(now.Percent, "0.0"), "%", $"all of {tag}: {(run.CaughtL is { } litres ? $"{Text(litres, "0.#")} L caught" : $"{run.ReadInside} readings in it")} from {Text(run.From.Percent, "0.#")} %")
             {
                 Method = "vacuum-drying",
                 Source = "water caught over oven-dry wood; 95 % of it taken to be caught (common practice, no source)",
