@@ -19,7 +19,11 @@ public static class CuttingPlanner
     /// <param name="pattern">Pattern; null for the best of all, live first where equal.</param>
     /// <returns>The plan; refused for rules or prices that cannot be sawn; no answer where no board of the priced sizes fits.</returns>
     public static Outcome<CuttingPlan> Plan(LogShape shape, SawingRules rules, IReadOnlyList<BoardPrice> prices, SawPattern? pattern = null) =>
-        Ready(shape, rules, prices).Then(space => Found(space, prices, Plans(space, pattern is { } one ? [one] : Enum.GetValues<SawPattern>(), onlyBest: true))).Then<CuttingPlan>(plans => plans[^1]);
+        Plan(shape, rules, prices, pattern, isPruned: true);
+
+    /// <summary>The same plan, pruned or with everything worked out.</summary>
+    internal static Outcome<CuttingPlan> Plan(LogShape shape, SawingRules rules, IReadOnlyList<BoardPrice> prices, SawPattern? pattern, bool isPruned) =>
+        Ready(shape, rules, prices, isPruned).Then(space => Found(space, prices, Plans(space, pattern is { } one ? [one] : Enum.GetValues<SawPattern>(), onlyBest: true))).Then<CuttingPlan>(plans => plans[^1]);
 
     /// <summary>The best plan of each of some patterns that gives any board.</summary>
     /// <param name="shape">The log.</param>
@@ -32,13 +36,13 @@ public static class CuttingPlanner
     /// <summary>No plan of a log under rules and prices that can be sawn is worth more.</summary>
     internal static double Ceiling(LogShape shape, SawingRules rules, IReadOnlyList<BoardPrice> prices) => ValueField.Total(new CuttingSpace(shape, rules, prices));
 
-    private static Outcome<CuttingSpace> Ready(LogShape shape, SawingRules rules, IReadOnlyList<BoardPrice> prices)
+    private static Outcome<CuttingSpace> Ready(LogShape shape, SawingRules rules, IReadOnlyList<BoardPrice> prices, bool isPruned = true)
     {
         ArgumentNullException.ThrowIfNull(shape);
         ArgumentNullException.ThrowIfNull(rules);
         ArgumentNullException.ThrowIfNull(prices);
         var wrong = rules.Wrong().Concat(Wrong(rules, prices)).ToList();
-        return wrong.Count > 0 ? new Outcome<CuttingSpace>.Refused(wrong) : new CuttingSpace(shape, rules, prices);
+        return wrong.Count > 0 ? new Outcome<CuttingSpace>.Refused(wrong) : new CuttingSpace(shape, rules, prices, isPruned);
     }
 
     private static Outcome<IReadOnlyList<CuttingPlan>> Found(CuttingSpace space, IReadOnlyList<BoardPrice> prices, List<PlanDraft> drafts)

@@ -301,7 +301,7 @@ public class CuttingPlannerTests
         var space = new CuttingSpace(log, SomeLogs.Rules, SomeLogs.Prices);
 
         Assert.Equal(10, space.Turns.Count);
-        Assert.Equal(Enumerable.Range(0, 18).Max(i => space.Lie(10.0 * i).Up.Skip[0]), SomeLogs.Plan(log, SawPattern.Live).ValueMoney, 9);
+        Assert.Equal(Enumerable.Range(0, 18).Max(i => new LayerProgram(space, space.Lie(10.0 * i)).Up(0, false, 0.0)), SomeLogs.Plan(log, SawPattern.Live).ValueMoney, 9);
     }
 
     [Fact]
@@ -337,12 +337,13 @@ public class CuttingPlannerTests
         var lie = space.Lie(15.0);
         var (bound, clipped, cant) = (LayerBound.For(space, lie), new double[lie.Field.Whole.Length], new FlitchClip(-60.0, 60.0));
         var (whole, warm, fresh) = (new LayerProgram(space, lie), new LayerProgram(space, lie, cant), new LayerProgram(space, lie, cant));
-        var total = lie.Down.Fresh[0] + fresh.Clip(cant) + warm.Along() + warm.Up(0, false, 0.0);
+        FlitchClip[] clips = [cant, new(-80.0, 40.0)];
+        var total = lie.Down.Fresh[0] + fresh.Clip(cant) + warm.Up(0, false, 0.0) + lie.Field.Clips.Together(clips)[0];
         var before = GC.GetAllocatedBytesForCurrentThread();
 
-        total += fresh.Along() + fresh.Up(0, false, 0.0) + whole.Down(lie.Count / 2, 0.0) + bound.SolveUp(lie, lie.Field.Whole, 120.0);
-        lie.Field.Clipped(cant, clipped, isClose: true);
-        lie.Field.Clipped(cant, clipped, isClose: false);
+        total += fresh.Up(0, false, 0.0) + whole.Down(lie.Count / 2, 0.0) + bound.SolveUp(lie, lie.Field.Whole, 120.0) + lie.Field.Clips.Together(clips)[1];
+        lie.Field.Clips.Fill(cant, clipped);
+        lie.Field.WorkOut(0, lie.Field.Blocks / 2);
 
         Assert.True(total > 0.0);
         Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);

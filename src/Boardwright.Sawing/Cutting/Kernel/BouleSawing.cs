@@ -20,7 +20,7 @@ internal static class BouleSawing
             }
         }
 
-        return chosen.Lie is { } found ? Draft(space, found, chosen.Thickness, chosen.Index) : null;
+        return chosen.Lie is { } found ? Draft(space, found, chosen.Thickness, chosen.Index, best) : null;
     }
 
     private static double[] Sums(CuttingSpace space, LogLie lie, int thickness)
@@ -35,13 +35,13 @@ internal static class BouleSawing
         return sums;
     }
 
-    private static PlanDraft Draft(CuttingSpace space, LogLie lie, int thickness, int index)
+    private static PlanDraft Draft(CuttingSpace space, LogLie lie, int thickness, int index, double value)
     {
         var sums = Sums(space, lie, thickness);
         var walk = new List<(int, int)>();
         for (var i = index; i < lie.Count && sums[i] > 0.0; i += space.PitchSteps[thickness])
             walk.Add((thickness, i));
-        var draft = new PlanDraft(space, SawPattern.Boule, lie.TurnDegrees);
+        var draft = new PlanDraft(space, SawPattern.Boule, lie.TurnDegrees, value);
         draft.SawThrough("log", lie.TurnDegrees, lie.Log.Lowest, draft.Boule(lie, walk));
         return draft;
     }

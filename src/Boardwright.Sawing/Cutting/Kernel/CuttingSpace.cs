@@ -5,9 +5,13 @@ internal sealed class CuttingSpace
 {
     private readonly Dictionary<double, LogLie> lies = [];
 
-    public CuttingSpace(LogShape shape, SawingRules rules, IReadOnlyList<BoardPrice> prices)
+    /// <param name="shape">The log.</param>
+    /// <param name="rules">What the mill does.</param>
+    /// <param name="prices">What boards bring.</param>
+    /// <param name="isPruned">Leave out what ceilings say cannot matter; otherwise no ceiling bounds anything and everything is worked out.</param>
+    public CuttingSpace(LogShape shape, SawingRules rules, IReadOnlyList<BoardPrice> prices, bool isPruned = true)
     {
-        (Shape, Rules) = (shape, rules);
+        (Shape, Rules, IsPruned) = (shape, rules, isPruned);
         var stepMm = rules.LengthStep.Millimetres;
         var boards = prices.Where(price => price.Edge == BoardEdge.Square).ToList();
         var shortestSteps = boards.Count == 0 ? 1 : (int)Math.Ceiling((boards.Min(price => price.LengthMin.Millimetres) / stepMm) - 1e-6);
@@ -24,6 +28,8 @@ internal sealed class CuttingSpace
     public LogShape Shape { get; }
 
     public SawingRules Rules { get; }
+
+    public bool IsPruned { get; }
 
     public Stations Stations { get; }
 

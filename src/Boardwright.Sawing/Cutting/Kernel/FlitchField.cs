@@ -2,38 +2,21 @@ using System.Runtime.Intrinsics;
 
 namespace Boardwright.Sawing;
 
-/// <summary>Values of all flitches of a lie, four neighbouring heights at a time, by the recurrence of <see cref="FlitchTrim"/>; and ceilings of clipped ones.</summary>
-/// <remarks>
-/// <para>Ceilings: for each block of heights and each length the widest strip of any trim place is kept. Clipped, a flitch brings at most the best way to cut its length into such strips
-/// regardless of place.</para>
-/// <para>Cost: blocks x thicknesses x (stations + trim places squared) vector operations. Nothing is allocated after construction.</para>
-/// </remarks>
+/// <summary>What all flitches of a lie bring at most, and exactly where it is asked for: four neighbouring heights at a time, by the recurrence of <see cref="FlitchTrim"/>.</summary>
+/// <remarks>Ceilings come from few heights (<see cref="FlitchBound"/>); with grain, rot or boards cut across every flitch is worked out. Cost of that: heights / 4 x thicknesses x (stations + trim places squared) vector operations. Nothing is allocated after construction.</remarks>
 internal sealed class FlitchField
 {
     /// <summary>Heights worked out together.</summary>
     public const int Lanes = 4;
 
-    private const double QuarteredShare = 0.8;
-
-    // The widest strips are kept a hair wider than they are.
-    private const double Hair = 1e-6;
+    private const double BlockMm = 4.0;
 
     private readonly CuttingSpace space;
     private readonly Stations stations;
     private readonly ValueTable values;
     private readonly LogLie lie;
-    private readonly int blocks;
-    // Widest strip, and with grain what all have in common, by wane class, thickness, length and block; length 0 for the widest of all.
-    private readonly double[] widestLow;
-    private readonly double[] widestHigh;
-    private readonly double[] commonLow;
-    private readonly double[] commonHigh;
-    private readonly double[] byLength;
-    private readonly Vector256<double>[] fourByLength;
-    private readonly (double Low, double High) ups;
-    private readonly (double Low, double High) acrosses;
 
-    // Scratch of one block: strip, core and best from a station on; what is clear from trim place to trim place; widest and inner strips by length.
+    // Scratch of four heights: strip, core and best from a station on; what is clear from trim place to trim place; widest and inner strips by length.
     private readonly Vector256<double>[] underLow;
     private readonly Vector256<double>[] underHigh;
     private readonly Vector256<double>[] low;
@@ -48,98 +31,78 @@ internal sealed class FlitchField
     public FlitchField(CuttingSpace space, LogLie lie)
     {
         (this.space, this.lie, stations, values) = (space, lie, space.Stations, space.Values);
-        blocks = (lie.Count + (Lanes * Lanes) - 1) / (Lanes * Lanes) * Lanes;
-        Stride = blocks * Lanes;
+        BlockHeights = Math.Max(1, (int)Math.Round(BlockMm / (Lanes * space.GridMm))) * Lanes;
+        Blocks = (lie.Count + BlockHeights - 1) / BlockHeights;
+        Stride = Blocks * BlockHeights;
         Whole = new double[values.GreenMm.Length * Stride];
-        var size = values.WaneShares.Length * values.GreenMm.Length * (values.Longest + 1) * blocks;
-        (widestLow, widestHigh) = (new double[size], new double[size]);
-        (commonLow, commonHigh) = values.HasGrain ? (new double[size], new double[size]) : ([], []);
-        (byLength, fourByLength) = (new double[values.Longest + 1], new Vector256<double>[values.Longest + 1]);
-        (ups, acrosses) = ((lie.Log.Up.Min(), lie.Log.Up.Max()), (lie.Log.Across.Min(), lie.Log.Across.Max()));
+        Hull = new StripHull(values, Blocks);
         var count = stations.Count;
         (underLow, underHigh) = (new Vector256<double>[count], new Vector256<double>[count]);
         (low, high, coreLow, coreHigh) = (new Vector256<double>[count], new Vector256<double>[count], new Vector256<double>[count], new Vector256<double>[count]);
         (from, widest) = (new Vector256<double>[count + 1], new Vector256<double>[4 * (values.Longest + 1)]);
         segments = [.. stations.Families.Select(family => new Vector256<double>[4 * family.Length])];
-        Most = values.HasGrain ? new double[Whole.Length] : Whole;
-        for (var block = 0; block < blocks; block++)
-        {
-            for (var t = 0; t < values.GreenMm.Length; t++)
-                Evaluate(t, block, FlitchClip.None, Whole.AsSpan((t * Stride) + (block * Lanes), Lanes), keep: true);
-        }
-
-        for (var at = 0; at < Most.Length && values.HasGrain; at += Lanes * Lanes)
-        {
-            var four = Narrowed(at / Stride, at % Stride / Lanes, FlitchClip.None);
-            for (var lane = 0; lane < Lanes; lane++)
-                Most.AsSpan(at + (lane * Lanes), Lanes).Fill(four[lane]);
-        }
+        IsExact = space.IsPruned && (values.HasGrain || space.RotRadiusMm > 0.0 || stations.CutsAcross);
+        if (!space.IsPruned)
+            Array.Fill(Whole, values.Limit);
+        else if (IsExact)
+            WorkOut();
+        else
+            Bound();
+        Clips = new ClipCeilings(space, lie, this);
+        Most = values.HasGrain && space.IsPruned ? Clips.OfAnyStrip() : Whole;
     }
+
+    /// <summary>Heights to a block of ceilings, a multiple of <see cref="Lanes"/>.</summary>
+    public int BlockHeights { get; }
+
+    public int Blocks { get; }
 
     /// <summary>Heights to a thickness in <see cref="Whole"/>.</summary>
     public int Stride { get; }
 
-    /// <summary>Value of every unclipped flitch, at thickness x stride + height.</summary>
+    /// <summary>Ceiling of every unclipped flitch, at thickness x stride + height; its value where <see cref="IsExact"/>.</summary>
     public double[] Whole { get; }
 
-    /// <summary>Most that every flitch brings, clipped or not; its value where no row asks for a grain.</summary>
+    /// <summary>Every flitch was worked out.</summary>
+    public bool IsExact { get; }
+
+    /// <summary>Most that every flitch brings, clipped or not: with grain a narrower board may bring more.</summary>
     public double[] Most { get; }
+
+    /// <summary>The widest strips.</summary>
+    public StripHull Hull { get; }
+
+    /// <summary>Ceilings of clipped flitches.</summary>
+    public ClipCeilings Clips { get; }
 
     /// <summary>Values of a block of clipped flitches, exact.</summary>
     public void Evaluate(int t, int block, FlitchClip clip, Span<double> into) => Evaluate(t, block, clip, into, keep: false);
 
-    /// <summary>Most that clipped flitches bring, into an array like <see cref="Whole"/>.</summary>
-    /// <param name="clip">What they are clipped to.</param>
-    /// <param name="into">Thickness x stride + height.</param>
-    /// <param name="isClose">Look at every length, not at the widest strip alone: nearer, and slower.</param>
-    public void Clipped(FlitchClip clip, double[] into, bool isClose)
+    /// <summary>Works out all flitches of a block of ceilings.</summary>
+    public void WorkOut(int t, int block)
     {
+        for (var four = block * BlockHeights / Lanes; four < (block + 1) * BlockHeights / Lanes; four++)
+            Evaluate(t, four, FlitchClip.None, Whole.AsSpan((t * Stride) + (four * Lanes), Lanes), keep: true);
+    }
+
+    private void WorkOut()
+    {
+        for (var block = 0; block < Blocks; block++)
+        {
+            for (var t = 0; t < values.GreenMm.Length; t++)
+                WorkOut(t, block);
+        }
+    }
+
+    private void Bound()
+    {
+        new FlitchBound(space, lie, this).Fill();
         for (var t = 0; t < values.GreenMm.Length; t++)
         {
-            for (var block = 0; block < blocks; block += Lanes)
-            {
-                var four = isClose && (values.HasGrain || clip.HeartRadiusMm > 0.0)
-                    ? Vector256.Create(Closely(t, block, clip), Closely(t, block + 1, clip), Closely(t, block + 2, clip), Closely(t, block + 3, clip))
-                    : isClose ? Plainly(t, block, clip) : Narrowed(t, block, clip);
-                for (var lane = 0; lane < Lanes; lane++)
-                {
-                    var at = (t * Stride) + ((block + lane) * Lanes);
-                    Vector256.Min(Vector256.Create(Most, at), Vector256.Create(four[lane])).CopyTo(into, at);
-                }
-            }
+            for (var i = 0; i < lie.Count && values.Slabs[t].Length > 0; i++)
+                Whole[(t * Stride) + i] = Math.Max(Whole[(t * Stride) + i], lie.Trim.Slab(t, lie.Height(i), out _, out _));
         }
     }
-
-    private Vector256<double> Narrowed(int t, int block, FlitchClip clip)
-    {
-        var best = Vector256<double>.Zero;
-        for (var wane = 0; wane < values.WaneShares.Length; wane++)
-            best = Vector256.Max(best, values.Ceiling(t, Width(Strips(wane, t, 0) + block, clip)));
-        return best;
-    }
-
-    private Vector256<double> Plainly(int t, int block, FlitchClip clip)
-    {
-        var best = Vector256<double>.Zero;
-        for (var wane = 0; wane < values.WaneShares.Length; wane++)
-        {
-            var last = Vector256<double>.Zero;
-            for (var s = stations.StepsMin; s <= values.Longest; s++)
-            {
-                last = Vector256.Max(last, values.At(wane, t, s, Width(Strips(wane, t, s) + block, clip)));
-                for (var part = stations.StepsMin; part <= s / 2 && stations.CutsAcross; part++)
-                    last = Vector256.Max(last, fourByLength[part] + fourByLength[s - part]);
-                fourByLength[s] = last;
-            }
-
-            best = Vector256.Max(best, last);
-        }
-
-        return best;
-    }
-
-    private Vector256<double> Width(int at, FlitchClip clip) =>
-        Vector256.Min(Vector256.Create(clip.HighMm), Vector256.Create(widestHigh, at)) - Vector256.Max(Vector256.Create(clip.LowMm), Vector256.Create(widestLow, at));
 
     private void Evaluate(int t, int block, FlitchClip clip, Span<double> into, bool keep)
     {
@@ -172,19 +135,16 @@ internal sealed class FlitchField
         }
     }
 
-    private void Keep(int wane, int t, int block)
+    private void Keep(int wane, int t, int four)
     {
+        var block = four * Lanes / BlockHeights;
         for (var s = stations.StepsMin; s <= values.Longest; s++)
         {
-            var at = Strips(wane, t, s) + block;
-            (widest[0], widest[1]) = (Vector256.Min(widest[0], widest[4 * s]), Vector256.Max(widest[1], widest[(4 * s) + 1]));
-            (widestLow[at], widestHigh[at]) = (Least(widest[4 * s]) - Hair, -Least(-widest[(4 * s) + 1]) + Hair);
+            var at = Hull.At(wane, t, s) + block;
+            Hull.Widen(at, Least(widest[4 * s]), -Least(-widest[(4 * s) + 1]));
             if (values.HasGrain)
-                (commonLow[at], commonHigh[at]) = (-Least(-widest[(4 * s) + 2]) + Hair, Least(widest[(4 * s) + 3]) - Hair);
+                Hull.Narrow(at, -Least(-widest[(4 * s) + 2]), Least(widest[(4 * s) + 3]));
         }
-
-        var any = Strips(wane, t, 0) + block;
-        (widestLow[any], widestHigh[any]) = (Least(widest[0]) - Hair, -Least(-widest[1]) + Hair);
     }
 
     private static double Least(Vector256<double> lanes) => Math.Min(Math.Min(lanes[0], lanes[1]), Math.Min(lanes[2], lanes[3]));
@@ -305,63 +265,4 @@ internal sealed class FlitchField
             value[lane] = lie.Trim.Strip(t, wane, middle[lane], p, q, steps, left[lane], right[lane], rotLeft[lane], rotRight[lane]);
         return Vector256.Create<double>(value);
     }
-
-    private double Closely(int t, int block, FlitchClip clip)
-    {
-        var (a, b, best) = (lie.Height(block * Lanes), lie.Height((block * Lanes) + Lanes - 1), 0.0);
-        var (heartLow, heartHigh) = Heart(t, a, b, clip.HeartRadiusMm);
-        for (var wane = 0; wane < values.WaneShares.Length; wane++)
-        {
-            Array.Clear(byLength);
-            for (var s = stations.StepsMin; s <= values.Longest; s++)
-            {
-                byLength[s] = byLength[s - 1];
-                var at = Strips(wane, t, s) + block;
-                var (left, right) = (Math.Max(clip.LowMm, widestLow[at]), Math.Min(clip.HighMm, widestHigh[at]));
-                if (right - left >= values.NarrowestMm - 1e-9)
-                    byLength[s] = Math.Max(byLength[s], Widest(t, wane, at, s, a, b, clip, left, right, heartLow, heartHigh));
-                for (var part = stations.StepsMin; part <= s / 2 && stations.CutsAcross; part++)
-                    byLength[s] = Math.Max(byLength[s], byLength[part] + byLength[s - part]);
-            }
-
-            best = Math.Max(best, byLength[^1]);
-        }
-
-        return best;
-    }
-
-    private double Widest(int t, int wane, int at, int s, double a, double b, FlitchClip clip, double left, double right, double heartLow, double heartHigh)
-    {
-        if (heartLow < heartHigh)
-            return values.Best(wane, t, s, values.Units(Math.Max(0.0, Math.Min(right, heartLow) - left))) + values.Best(wane, t, s, values.Units(Math.Max(0.0, right - Math.Max(left, heartHigh))));
-
-        var units = values.Units(right - left);
-        if (!values.HasGrain)
-            return values.At(wane, t, 0, s, units);
-
-        // Rings may stand in some flitch of the block unless the part that lies flat in all of them is too wide.
-        var half = values.GreenMm[t] / 2.0;
-        var rise = Math.Max(0.0, Math.Max(a + half - ups.High, ups.Low - b - half));
-        var flat = Math.Min(Math.Min(commonHigh[at], clip.HighMm), acrosses.Low + rise) - Math.Max(Math.Max(commonLow[at], clip.LowMm), acrosses.High - rise);
-        return flat <= ((1.0 - QuarteredShare) * (right - left)) + 1e-9 ? values.Best(wane, t, s, units) : values.At(wane, t, 0, s, units);
-    }
-
-    // The heart takes at least what all stations and both ends of the block agree on: how far it lies off a flitch is greatest at one of them.
-    private (double Low, double High) Heart(int t, double a, double b, double radius)
-    {
-        if (radius <= 0.0)
-            return (0.0, 0.0);
-
-        var (heartLow, heartHigh) = (double.NegativeInfinity, double.PositiveInfinity);
-        for (var j = 0; j < stations.Count; j++)
-        {
-            lie.Log.Core(j, a, a + values.GreenMm[t], radius, out var low1, out var high1);
-            lie.Log.Core(j, b, b + values.GreenMm[t], radius, out var low2, out var high2);
-            (heartLow, heartHigh) = (Math.Max(heartLow, Math.Max(low1, low2)), Math.Min(heartHigh, Math.Min(high1, high2)));
-        }
-
-        return (heartLow, heartHigh);
-    }
-
-    private int Strips(int wane, int t, int steps) => ((((wane * values.GreenMm.Length) + t) * (values.Longest + 1)) + steps) * blocks;
 }

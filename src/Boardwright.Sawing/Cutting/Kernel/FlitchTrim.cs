@@ -63,7 +63,7 @@ internal sealed class FlitchTrim
         foreach (var price in rows)
         {
             if (least >= price.WidthMin.Millimetres - 1e-6 && meanMm <= (price.WidthMax?.Millimetres ?? double.PositiveInfinity) && lengthMm >= price.LengthMin.Millimetres - 1e-6
-                && lengthMm <= (price.LengthMax?.Millimetres ?? double.PositiveInfinity) + 1e-6 && price.MoneyPerBoardFoot * values.Footage(thickness, meanMm, lengthMm) is var value && value > best)
+                && lengthMm <= (price.LengthMax?.Millimetres ?? double.PositiveInfinity) + 1e-6 && values.Whole(price.MoneyPerBoardFoot * values.Footage(thickness, meanMm, lengthMm)) is var value && value > best)
                 (best, row) = (value, price);
         }
 

@@ -69,7 +69,7 @@ internal sealed class LayerBound
     {
         var (stride, pitch) = (lie.Field.Stride, space.PitchSteps);
         for (var t = 0; t < pitch.Length; t++)
-            most[t] = double.IsInfinity(widthMm) ? widthMm : space.Values.Ceiling(t, widthMm);
+            most[t] = double.IsInfinity(widthMm) || !space.IsPruned ? double.PositiveInfinity : space.Values.Ceiling(t, widthMm);
         for (var first = stride - FlitchField.Lanes; first >= 0; first -= FlitchField.Lanes)
         {
             var best = Vector256<double>.Zero;

@@ -23,11 +23,11 @@ internal sealed class LayerProgram
     /// <param name="space">Log, rules and prices.</param>
     /// <param name="lie">How the log lies.</param>
     public LayerProgram(CuttingSpace space, LogLie lie)
-        : this(space, lie, lie.Field.Whole, lie.Field.Whole, lie.Up) => clip = FlitchClip.None;
+        : this(space, lie, lie.Field.Whole, lie.Field.IsExact ? lie.Field.Whole : Unknown(lie), lie.Up) => clip = FlitchClip.None;
 
     /// <summary>What is left of it between two lines, or without its heart.</summary>
     public LayerProgram(CuttingSpace space, LogLie lie, FlitchClip clip)
-        : this(space, lie, new double[lie.Field.Whole.Length], new double[lie.Field.Whole.Length], LayerBound.For(space, lie)) => Clip(clip);
+        : this(space, lie, new double[lie.Field.Whole.Length], Unknown(lie), LayerBound.For(space, lie)) => Clip(clip);
 
     private LayerProgram(CuttingSpace space, LogLie lie, double[] ceilings, double[] value, LayerBound ceiling)
     {
@@ -39,15 +39,11 @@ internal sealed class LayerProgram
     /// <summary>What all flitches above a height bring at most.</summary>
     public LayerBound Ceiling { get; }
 
-    /// <summary>Clips the flitches elsewhere; what they bring at most together, looked at closely only where that may pass what is asked for.</summary>
-    public double Clip(FlitchClip other, double need = 0.0)
+    /// <summary>Clips the flitches elsewhere; what they bring at most together.</summary>
+    public double Clip(FlitchClip other)
     {
         clip = other;
-        lie.Field.Clipped(clip, ceilings, isClose: false);
-        if (Ceiling.SolveUp(lie, ceilings, double.PositiveInfinity) is var most && most <= need)
-            return most;
-
-        lie.Field.Clipped(clip, ceilings, isClose: true);
+        lie.Field.Clips.Fill(clip, ceilings);
         Array.Fill(value, double.NaN);
         return Ceiling.SolveUp(lie, ceilings, double.PositiveInfinity);
     }
@@ -64,7 +60,7 @@ internal sealed class LayerProgram
     /// <summary>Best value above a height.</summary>
     /// <param name="index">Where to begin.</param>
     /// <param name="isFresh">A fresh sawn face lies there.</param>
-    /// <param name="need">What it must pass to be of use: an answer up to it says only that none passes it.</param>
+    /// <param name="need">What it must pass to be of use: an answer up to it says only that none passes it. The way to what passes it is the same for every need.</param>
     public double Up(int index, bool isFresh, double need) => Run(false, index, isFresh, need, Ceiling);
 
     /// <summary>Best value of the unclipped log below a sawn face whose kerf ends at a height.</summary>
@@ -99,21 +95,31 @@ internal sealed class LayerProgram
         return walk;
     }
 
-    /// <summary>A plan near the best: the way the ceilings point, at its true value.</summary>
-    public double Along()
+    private static double[] Unknown(LogLie lie)
     {
-        var (total, place, isFresh) = (0.0, 0, false);
-        while (place < lie.Count)
+        var unknown = new double[lie.Field.Whole.Length];
+        Array.Fill(unknown, double.NaN);
+        return unknown;
+    }
+
+    /// <summary>A plan near the best: the way the ceilings point, at its true value.</summary>
+    private double Along(bool isDown, int start, bool isFresh, LayerBound beyond)
+    {
+        var (total, place, last) = (0.0, start, LayerBound.FromAbove(space, lie, 0));
+        var end = isDown ? last : lie.Count;
+        while (place < end)
         {
-            var (best, chosen) = (isFresh ? Ceiling.Skip[place + space.KerfSteps] : Ceiling.Skip[place + 1], -1);
+            var (best, chosen) = (isFresh ? beyond.Skip[place + space.KerfSteps] : beyond.Skip[place + 1], -1);
             for (var t = 0; t < space.PitchSteps.Length; t++)
             {
-                if (ceilings[(t * stride) + place] is > 0.0 and var most && most + Ceiling.Fresh[place + space.PitchSteps[t]] >= best)
-                    (best, chosen) = (most + Ceiling.Fresh[place + space.PitchSteps[t]], t);
+                var pitch = space.PitchSteps[t];
+                var index = isDown ? last - place - pitch : place;
+                if (index >= 0 && index < lie.Count && ceilings[(t * stride) + index] is > 0.0 and var most && most + beyond.Fresh[place + pitch] >= best)
+                    (best, chosen) = (most + beyond.Fresh[place + pitch], t);
             }
 
             if (chosen >= 0)
-                (total, place, isFresh) = (total + ValueAt(chosen, place), place + space.PitchSteps[chosen], true);
+                (total, place, isFresh) = (total + ValueAt(chosen, isDown ? last - place - space.PitchSteps[chosen] : place), place + space.PitchSteps[chosen], true);
             else
                 (place, isFresh) = (place + (isFresh ? space.KerfSteps : 1), false);
         }
@@ -123,6 +129,7 @@ internal sealed class LayerProgram
 
     private double Run(bool isDown, int start, bool isFresh, double need, LayerBound beyond)
     {
+        need = Math.Max(need, Along(isDown, start, isFresh, beyond) - space.Values.Quantum);
         Array.Fill(fresh, double.NegativeInfinity);
         Array.Fill(skip, double.NegativeInfinity);
         (fresh[start], skip[start], by[start]) = isFresh ? (0.0, double.NegativeInfinity, -1) : (double.NegativeInfinity, 0.0, -1);
@@ -144,7 +151,10 @@ internal sealed class LayerProgram
                 if (index < 0 || index >= lie.Count || ceilings[(t * stride) + index] is not (> 0.0 and var most) || reach + most + beyond.Fresh[place + pitch] <= Math.Max(need, best))
                     continue;
 
-                var total = reach + ValueAt(t, index);
+                if (ValueAt(t, index) is not (> 0.0 and var worth))
+                    continue;
+
+                var total = reach + worth;
                 if (total > fresh[place + pitch])
                     (fresh[place + pitch], by[place + pitch]) = (total, t);
                 if (total > best)

@@ -1,6 +1,6 @@
 namespace Boardwright.Sawing;
 
-/// <summary>The log lying in one turn: blade heights on the grid, what each flitch brings, and the best above and below every height.</summary>
+/// <summary>The log lying in one turn: blade heights on the grid, what each flitch brings, and the most above and below every height.</summary>
 internal sealed class LogLie
 {
     private readonly CuttingSpace space;
@@ -26,16 +26,16 @@ internal sealed class LogLie
     /// <summary>Number of heights on the grid, from the lowest point of the wood.</summary>
     public int Count { get; }
 
-    /// <summary>What every flitch brings.</summary>
+    /// <summary>What every flitch brings at most.</summary>
     public FlitchField Field => field ??= new FlitchField(space, this);
 
-    /// <summary>The best above every height.</summary>
+    /// <summary>The most above every height.</summary>
     public LayerBound Up => up ??= LayerBound.Up(space, this, Field.Whole);
 
     /// <summary>For runs over other values.</summary>
     public LayerBound Scratch => scratch ??= LayerBound.For(space, this);
 
-    /// <summary>The best below every height.</summary>
+    /// <summary>The most below every height.</summary>
     public LayerBound Down => down ??= LayerBound.Down(space, this, Field.Whole);
 
     public double Height(int index) => Log.Lowest + (index * space.GridMm);

@@ -3,7 +3,7 @@ using Boardwright.Quantities;
 namespace Boardwright.Sawing;
 
 /// <summary>A plan in the making: layers as they lie, then boards numbered in the order the cuts free them.</summary>
-internal sealed class PlanDraft(CuttingSpace space, SawPattern pattern, double rotationDegrees)
+internal sealed class PlanDraft(CuttingSpace space, SawPattern pattern, double rotationDegrees, double valueMoney)
 {
     private readonly List<PlannedBoard> boards = [];
     private readonly List<PlanOpening> openings = [];
@@ -11,8 +11,8 @@ internal sealed class PlanDraft(CuttingSpace space, SawPattern pattern, double r
     /// <summary>A layer of one thickness and the boards edged from it.</summary>
     public sealed record Layer(double BottomMm, double TopMm, IReadOnlyList<PlannedBoard> Boards);
 
-    /// <summary>Value of the boards so far.</summary>
-    public double ValueMoney => boards.Sum(board => board.ValueMoney);
+    /// <summary>What the search found it worth, in whole quanta.</summary>
+    public double ValueMoney => valueMoney;
 
     /// <summary>The layers of a solved programme, from the bottom up.</summary>
     public IReadOnlyList<Layer> Layers(LogLie lie, IEnumerable<(int Thickness, int Index)> walk, FlitchClip clip) => [.. walk.Select(step =>

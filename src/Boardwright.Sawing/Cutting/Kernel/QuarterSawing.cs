@@ -8,14 +8,11 @@ namespace Boardwright.Sawing;
 /// </remarks>
 internal sealed class QuarterSawing
 {
-    private const double CoarseFaceMm = 25.4;
-
     private readonly CuttingSpace space;
     private readonly LogLie lie;
     private readonly QuarterTurn turned;
     private readonly LogLie upright;
     private readonly int faceSteps;
-    private readonly double[] clipped;
     private readonly double[] above;
     private readonly double[] below;
     private readonly double[] block;
@@ -27,18 +24,18 @@ internal sealed class QuarterSawing
         turned = space.QuarterOn(turnDegrees);
         upright = turned.Lie;
         faceSteps = Math.Max(1, (int)Math.Round(space.Rules.FaceStep.Millimetres / space.GridMm));
-        clipped = new double[upright.Field.Whole.Length];
         var faces = (lie.Count / faceSteps) + 2;
         (above, below) = (new double[faces], new double[faces]);
-        FillOuter(Math.Max(1, (int)(CoarseFaceMm / (faceSteps * space.GridMm))), space.Values.HasGrain);
+        FillOuter(above, Above, 0.0);
+        FillOuter(below, Below, space.KerfMm);
         Ceilings = new double[lie.Field.Whole.Length];
-        lie.Field.Clipped(Heart, Ceilings, isClose: true);
+        lie.Field.Clips.Fill(Heart, Ceilings);
         block = new double[lie.Count + space.PitchSteps.Max() + 1];
         Most = Ceiling();
     }
 
     /// <summary>No plan of this turn is worth more.</summary>
-    private double Most { get; set; }
+    private double Most { get; }
 
     private double[] Ceilings { get; }
 
@@ -47,13 +44,12 @@ internal sealed class QuarterSawing
     /// <summary>The best plan worth more than what is asked for; null where none passes it.</summary>
     public static PlanDraft? Best(CuttingSpace space, double need)
     {
-        var (best, draft) = (need, (PlanDraft?)null);
-        foreach (var turn in space.ForEachTurn(turn => new QuarterSawing(space, turn)).OrderByDescending(one => one.Most))
+        var (best, draft) = (new BestFound(need), (PlanDraft?)null);
+        var turns = space.ForEachTurn(turn => new QuarterSawing(space, turn));
+        foreach (var place in Enumerable.Range(0, turns.Length).OrderByDescending(place => turns[place].Most).Where(place => best.IsPassedBy(turns[place].Most, place)))
         {
-            if (turn.Most <= best)
-                break;
-            if (turn.Exact(best) is var (value, way) && value > best)
-                (best, draft) = (value, turn.Draft(way));
+            if (turns[place].Exact(best.Need(place, space.Values.Quantum)) is var (value, way) && best.Take(value, place))
+                draft = turns[place].Draft(way, value);
         }
 
         return draft;
@@ -65,19 +61,18 @@ internal sealed class QuarterSawing
 
     private int FaceFrom(int index) => Math.Min(above.Length - 1, (index + faceSteps - 1) / faceSteps);
 
-    // An outer part only shrinks from face to face: between coarse faces the larger one's ceiling holds.
-    private void FillOuter(int every, bool isClose)
+    private void FillOuter(double[] most, Func<double, FlitchClip> side, double kerfMm)
     {
-        for (var face = 0; face < above.Length; face++)
-            above[face] = face % every == 0 ? Outer(Above(lie.Height(face * faceSteps)), isClose) : above[face - 1];
-        for (var face = below.Length - 1; face >= 0; face--)
-            below[face] = face % every == 0 || face == below.Length - 1 ? Outer(Below(lie.Height(face * faceSteps) - space.KerfMm), isClose) : below[face + 1];
-    }
-
-    private double Outer(FlitchClip clip, bool isClose)
-    {
-        upright.Field.Clipped(turned.Seen(clip), clipped, isClose);
-        return upright.Scratch.SolveUp(upright, clipped, double.PositiveInfinity);
+        Span<FlitchClip> clips = stackalloc FlitchClip[FlitchField.Lanes];
+        for (var first = 0; first < most.Length; first += clips.Length)
+        {
+            var count = Math.Min(clips.Length, most.Length - first);
+            for (var lane = 0; lane < count; lane++)
+                clips[lane] = turned.Seen(side(lie.Height((first + lane) * faceSteps) - kerfMm));
+            var four = upright.Field.Clips.Together(clips[..count]);
+            for (var lane = 0; lane < count; lane++)
+                most[first + lane] = four[lane];
+        }
     }
 
     private double Ceiling()
@@ -108,14 +103,6 @@ internal sealed class QuarterSawing
     /// <summary>Value and block (from the bottom up) of the best plan of this turn, exact where it passes what is asked for.</summary>
     private (double Value, List<(int Thickness, int Index)> Way) Exact(double need)
     {
-        foreach (var isClose in (ReadOnlySpan<bool>)[false, true])
-        {
-            FillOuter(1, isClose);
-            Most = Ceiling();
-            if (Most <= need)
-                return (0.0, []);
-        }
-
         var flat = new LayerProgram(space, lie, Heart);
         var (lower, upper) = (Unknown(below.Length), Unknown(above.Length));
         var (reach, by) = (new double[block.Length], new int[block.Length]);
@@ -158,7 +145,7 @@ internal sealed class QuarterSawing
     private (LayerProgram Program, double Value) Solved(FlitchClip clip)
     {
         var program = new LayerProgram(space, upright, clip);
-        return (program, program.Up(0, false, program.Along() * (1.0 - 1e-12)));
+        return (program, program.Up(0, false, 0.0));
     }
 
     private List<(int Thickness, int Index)> Back(int[] by, double[] reach, int end)
@@ -175,9 +162,9 @@ internal sealed class QuarterSawing
         return way;
     }
 
-    private PlanDraft Draft(List<(int Thickness, int Index)> way)
+    private PlanDraft Draft(List<(int Thickness, int Index)> way, double value)
     {
-        var draft = new PlanDraft(space, SawPattern.Quarter, lie.TurnDegrees);
+        var draft = new PlanDraft(space, SawPattern.Quarter, lie.TurnDegrees, value);
         var middle = draft.Layers(lie, way, Heart);
         var end = way[^1].Index + space.PitchSteps[way[^1].Thickness];
         var upper = lie.Height(FaceFrom(end) * faceSteps);

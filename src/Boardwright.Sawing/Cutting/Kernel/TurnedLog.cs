@@ -31,8 +31,8 @@ internal sealed class TurnedLog
         (Lowest, Highest, Left, Right) = (double.PositiveInfinity, double.NegativeInfinity, double.PositiveInfinity, double.NegativeInfinity);
         for (var j = 0; j < count; j++)
         {
-            Lowest = Math.Min(Lowest, rims[j]?.Lowest ?? (Up[j] - HalfHeight[j]));
-            Highest = Math.Max(Highest, rims[j]?.Highest ?? (Up[j] + HalfHeight[j]));
+            Lowest = Math.Min(Lowest, LowestOf(j));
+            Highest = Math.Max(Highest, HighestOf(j));
             Left = Math.Min(Left, Across[j] - HalfWidth[j]);
             Right = Math.Max(Right, Across[j] + HalfWidth[j]);
         }
@@ -49,6 +49,10 @@ internal sealed class TurnedLog
 
     /// <summary>From the centre to the farthest point right of an ellipse.</summary>
     public double[] HalfWidth { get; }
+
+    public double LowestOf(int station) => rims[station]?.Lowest ?? (Up[station] - HalfHeight[station]);
+
+    public double HighestOf(int station) => rims[station]?.Highest ?? (Up[station] + HalfHeight[station]);
 
     /// <summary>Lowest point of all stations.</summary>
     public double Lowest { get; }

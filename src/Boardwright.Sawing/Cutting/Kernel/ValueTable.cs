@@ -42,6 +42,7 @@ internal sealed class ValueTable
         (perUnit, cutsAcross) = (1.0 / UnitMm, rules.CutsAcross);
         kerfUnits = (int)Math.Ceiling((rules.Kerf.Millimetres / UnitMm) - 1e-9);
         units = (((int)(widestMm / WidthStepMm) + 2) * unitsPerStep) + 1;
+        Quantum = QuantumOf(prices, widestMm, longestSteps * LengthStepMm);
         values = new double[WaneShares.Length * Thicknesses.Count * grains * lengths * units];
         foreach (var row in Boards)
             Enter(row);
@@ -84,6 +85,15 @@ internal sealed class ValueTable
 
     /// <summary>Shares of the thickness that rows allow to be missing at the edges, from none up.</summary>
     public double[] WaneShares { get; }
+
+    /// <summary>Money is counted in whole quanta, each about a 2^48th of what a log can bring: sums are then exact in any order, so ceilings and ties are.</summary>
+    public double Quantum { get; }
+
+    /// <summary>More than any log brings.</summary>
+    public double Limit => Quantum * (1L << 48);
+
+    /// <summary>Money in whole quanta.</summary>
+    public double Whole(double money) => Math.Round(money / Quantum) * Quantum;
 
     /// <summary>Longest board in trim steps.</summary>
     public int Longest => lengths - 1;
@@ -143,7 +153,7 @@ internal sealed class ValueTable
             while (At(wane, thickness, plane, lengthSteps, left - 1) == value)
                 left--;
             var width = Enumerable.Range(1, left / unitsPerStep).Reverse().First(steps => Row(wane, thickness, grain, lengthSteps, steps) is { } row && Math.Abs(
-                (row.MoneyPerBoardFoot * Footage(thickness, steps * WidthStepMm, lengthSteps * LengthStepMm)) + (rips ? At(wane, thickness, plane, lengthSteps, After(left, steps)) : 0.0) - value) <= 1e-9 * value);
+                (row.MoneyPerBoardFoot * Footage(thickness, steps * WidthStepMm, lengthSteps * LengthStepMm)) + (rips ? At(wane, thickness, plane, lengthSteps, After(left, steps)) : 0.0) - value) <= (1e-9 * value) + Quantum);
             yield return width;
             left = rips ? After(left, width) : 0;
         }
@@ -151,6 +161,13 @@ internal sealed class ValueTable
 
     // What a strip leaves beside a board and its kerf.
     private int After(int widthUnits, int boardSteps) => Math.Max(0, widthUnits - (boardSteps * unitsPerStep) - kerfUnits);
+
+    private double QuantumOf(IReadOnlyList<BoardPrice> prices, double widestMm, double longestMm)
+    {
+        var thick = Thicknesses.Select(setting => Math.Max(1.0, setting.Nominal.Inches / setting.Green.Inches)).DefaultIfEmpty(1.0).Max();
+        var most = prices.Select(price => price.MoneyPerBoardFoot).DefaultIfEmpty(0.0).Max() * thick * (widestMm / 25.4) * (widestMm / 25.4) * ((longestMm + LengthStepMm) / 304.8) / 12.0;
+        return Math.ScaleB(1.0, (most > 0.0 ? (int)Math.Ceiling(Math.Log2(most)) : 0) - 48);
+    }
 
     private BoardPrice[][] Of(IReadOnlyList<BoardPrice> prices, BoardEdge edge) => [.. Thicknesses.Select(setting => prices.Where(price => price.Edge == edge && price.Thickness == setting.Nominal).ToArray())];
 
@@ -173,7 +190,7 @@ internal sealed class ValueTable
                         for (var width = narrowest; width <= widest; width++)
                         {
                             ref var at = ref values[Index(wane, t, grain, steps, width * unitsPerStep)];
-                            at = Math.Max(at, row.MoneyPerBoardFoot * Footage(t, width * WidthStepMm, steps * LengthStepMm));
+                            at = Math.Max(at, Whole(row.MoneyPerBoardFoot * Footage(t, width * WidthStepMm, steps * LengthStepMm)));
                         }
                     }
                 }
