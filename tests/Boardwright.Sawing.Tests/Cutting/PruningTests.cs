@@ -7,7 +7,11 @@ public class PruningTests
 {
     private static readonly SawingRules Coarse = new()
     {
-        GridStep = Length.FromInches(1.0 / 16.0), Kerf = Length.FromInches(1.0 / 16.0), CantStep = Length.FromInches(2.0), FaceStep = Length.FromInches(1.0), TurnCount = 8,
+        GridStep = Length.FromInches(1.0 / 16.0),
+        Kerf = Length.FromInches(1.0 / 16.0),
+        CantStep = Length.FromInches(2.0),
+        FaceStep = Length.FromInches(1.0),
+        TurnCount = 8,
         Settings = [SomeLogs.Setting(4, 1.125), SomeLogs.Setting(8, 2.125)],
     };
 
