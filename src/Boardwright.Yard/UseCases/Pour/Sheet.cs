@@ -1,3 +1,4 @@
+using System.Globalization;
 using Boardwright.Casting;
 using Boardwright.Casting.Cure;
 using Boardwright.Quantities;
@@ -73,7 +74,7 @@ public sealed record PourSheet
 
     private static PourSheet Make(YardState state, Pour pour, PourCure cure, PourVolume volume, CastingMix mix, IReadOnlyList<(CastingWood Piece, HoldDown Held)> held)
     {
-        var pieces = held.Select((one, index) => Piece(pour, cure.Resin, one.Piece, one.Held, index)).ToList();
+        var pieces = held.Select((one, index) => Piece(state, pour, cure.Resin, one.Piece, one.Held, index)).ToList();
         var faults = FaultsOf(pour, cure.Resin, held, pieces);
         var soft = PourSoft.Of(state, pour, cure);
         var (next, why) = PourNext.For(pour, cure, soft, faults);
@@ -95,7 +96,7 @@ public sealed record PourSheet
         };
     }
 
-    private static PourPiece Piece(Pour pour, Casting.Resin resin, CastingWood piece, HoldDown held, int index)
+    private static PourPiece Piece(YardState state, Pour pour, Casting.Resin resin, CastingWood piece, HoldDown held, int index)
     {
         var planned = pour.Plan.Pieces[index];
         var wood = WoodForPour.Of(MoistureContent.FromPercent(planned.McPct));
@@ -106,8 +107,18 @@ public sealed record PourSheet
                 Source = "Archimedes; wood density from the Wood Handbook, FPL-GTR-282",
                 Inputs = [("wood", $"{piece.Density.KilogramsPerCubicMetre:0} kg/m³, {piece.Volume.Litres:0.00} L, {piece.Mass.Kilograms:0.00} kg"), ("mixed resin", $"{resin.DensityMixed.KilogramsPerCubicMetre:0.0} kg/m³"), ("upward force", $"{held.BuoyancyNewtons:0.0} N"), ("as water", $"{held.Water.Litres:0.00} L"), ("lifts above", held.FloatsAbove is { } above ? $"{above.Millimetres:0} mm of resin" : "never")],
             },
-            wood.Advice, wood.IsTooWet);
+            StillWet(state, pour, planned.Stack, planned.McPct) is { } wet ? $"Planned at {planned.McPct:0.0} %: {wet}" : wood.Advice, wood.IsTooWet);
     }
+
+    // The plan names what the wood is to be on the day; until then its stack says what it is.
+    private static string? StillWet(YardState state, Pour pour, string? tag, double plannedPct)
+    {
+        if (pour.PouredAt is not null || tag is null || !state.Stacks.TryGetValue(tag, out var stack) || !stack.IsHere || StackNow.Of(state, stack) is not { } now || now.Mean.Percent <= plannedPct + StillWetPoints)
+            return null;
+        return string.Create(CultureInfo.InvariantCulture, $"{tag} is at {now.Mean.Percent:0.0} % now ({now.How}){(stack.Charge is { } charge ? $", in charge {charge}" : "")}: read it again before the pour");
+    }
+
+    private const double StillWetPoints = 1.0; // nearer than that a meter does not tell
 
     private static List<string> FaultsOf(Pour pour, Casting.Resin resin, IReadOnlyList<(CastingWood Piece, HoldDown Held)> held, IReadOnlyList<PourPiece> pieces)
     {

@@ -12,7 +12,7 @@ internal static class StackFigures
 {
     public static IReadOnlyList<Traced> Of(YardState state, Stack stack, StackForecast? drying)
     {
-        List<Traced?> figures = [ByCharge(state, stack), LastRead(state, stack), Likely(drying), Ready(drying), Outdoor(state, stack), Dry(state, stack), Weight(stack, drying), Trips(state, stack, drying)];
+        List<Traced?> figures = [ByCharge(state, stack), LastRead(state, stack), Likely(drying), Ready(drying), Outdoor(state, stack), Dry(state, stack), Weight(state, stack, drying), Trips(state, stack, drying)];
         return [.. figures.OfType<Traced>()];
     }
 
@@ -165,9 +165,9 @@ internal static class StackFigures
         };
     }
 
-    private static Traced? Weight(Stack stack, StackForecast? drying)
+    private static Traced? Weight(YardState state, Stack stack, StackForecast? drying)
     {
-        if ((drying?.Now.P50 ?? stack.Moisture?.Mean) is not { } mean)
+        if (StackNow.Of(state, stack, drying)?.Mean is not { } mean)
             return null;
 
         var mass = stack.Footage.NominalVolume.CubicMetres * WoodDensity.At(stack.Species, mean).KilogramsPerCubicMetre;

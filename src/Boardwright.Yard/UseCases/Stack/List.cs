@@ -63,8 +63,8 @@ public sealed record StackList(IReadOnlyList<StackRow> Rows, IReadOnlyList<strin
         if (StackForecast.Of(state, stack.Tag) is Outcome<StackForecast>.Done(var drying))
             return new(stack, days, drying.Now.P50.Percent, "likely this evening", drying.ReadyWords, drying.Gain is not null);
 
-        var mean = stack.Charge is { } tag && state.Charges[tag].Samples.Any(sample => sample.Stack == stack.Tag) ? state.Charges[tag].SampleMean : null;
-        return new(stack, days, (mean ?? stack.Moisture?.Mean)?.Percent, mean is not null ? "mean of samples" : stack.Moisture is { } read ? $"read {DayWords.Of(read.At.Day(), state.Today)}" : "never read",
+        var now = StackNow.Of(state, stack);
+        return new(stack, days, now?.Mean.Percent, now?.How ?? "never read",
             stack.Stage == StackStage.InKiln ? $"in {stack.Charge}" : "dry", false);
     }
 
