@@ -69,6 +69,20 @@ internal static class HeatSubjects
         if (row.Quantity == "hold_min")
             return HeatTreatment.CoreHold.Minutes;
 
+        if (row.Quantity is "hold_against_fungi_min" or "hold_against_lyctus_min")
+        {
+            var against = row.Quantity == "hold_against_fungi_min" ? HeatAgainst.Fungi : HeatAgainst.PowderpostBeetles;
+            return HeatHold.For(against, row.Temperature("core"), Length.FromInches(row.Has("thickness_in") ? row["thickness_in"] : 1.0))?.Time.Minutes ?? Ours.NoAnswer;
+        }
+
+        if (row.Quantity is "timber_min" or "timber_upper_min")
+        {
+            var timber = Given.Done(HeatTreatment.For(
+                Given.Species("eastern white pine"), Length.FromInches(row["thickness_in"]), Length.FromInches(row["thickness_in"]), row.Temperature("initial"), Temperature.FromFahrenheit(TimberHeating.CoreFahrenheit),
+                Temperature.FromFahrenheit(TimberHeating.MediumFahrenheit), TemperatureDifference.FromFahrenheitDegrees(row["depression_f"])));
+            return row.Quantity == "timber_min" ? timber.Heating.Minutes : timber.HeatingUpper.Minutes;
+        }
+
         if (row.Quantity == "wet_bulb_under_core")
         {
             var depression = TemperatureDifference.FromFahrenheitDegrees(12.0);

@@ -10,6 +10,7 @@ namespace Boardwright.Drying.Treatment;
 /// are those of the handbook's own calculation for saturated air, and fitted to its measured times at 10 F depression; between, and to 12 F, by straight line.</para>
 /// <para>Accuracy for hardwood against the measured times: -14 % (1 by 6 in) to +12 % (3 by 3 in), as the handbook's own calculated column. <see cref="HeatingUpper"/> multiplies by the largest ratio
 /// of a printed 99 % bound to the equation.</para>
+/// <para>Square softwood timbers follow the printed regression, see <see cref="TimberHeating"/>. The hold is that of the printed tables, see <see cref="HeatHold"/>.</para>
 /// <para>Stickered wood only: solid piles take 2 to 10 times as long. An estimate is no proof: treatment is shown by probes in the coldest cores, and
 /// packaging needs the mark of an accredited body.</para>
 /// </remarks>
@@ -38,11 +39,14 @@ public sealed record HeatTreatment
     /// <summary>Time that covers the printed 99 % bounds of the handbook's measured pieces.</summary>
     public required Elapsed HeatingUpper { get; init; }
 
-    /// <summary>Time to hold; null where the core asked for is under 56 C, for which no hold is recognised.</summary>
+    /// <summary>Time to hold; null where for a core of this temperature no hold is known.</summary>
     public required Elapsed? Hold { get; init; }
 
     /// <summary>Heating and hold together; null without a hold.</summary>
     public Elapsed? Total => Hold is { } hold ? Heating + hold : null;
+
+    /// <summary>Where the hold is printed; null without one.</summary>
+    public string? HoldSource { get; init; }
 
     /// <summary>Where the diffusivity comes from.</summary>
     public required string Source { get; init; }
@@ -58,9 +62,10 @@ public sealed record HeatTreatment
     /// <param name="core">Temperature the core must reach.</param>
     /// <param name="medium">Temperature of the air between the layers.</param>
     /// <param name="depression">Wet-bulb depression of that air, 0 to 12 F.</param>
+    /// <param name="against">What the wood is heated against.</param>
     /// <returns>The times; no answer where the wet surface cannot become as hot as the core must be.</returns>
     public static Outcome<HeatTreatment> For(
-        Species species, Length thickness, Length? width, Temperature initial, Temperature core, Temperature medium, TemperatureDifference depression)
+        Species species, Length thickness, Length? width, Temperature initial, Temperature core, Temperature medium, TemperatureDifference depression, HeatAgainst against = HeatAgainst.Pests)
     {
         ArgumentNullException.ThrowIfNull(species);
         if (Problem(thickness, width, depression) is { } problem)
@@ -73,19 +78,27 @@ public sealed record HeatTreatment
         }
 
         var row = RowOf(species);
+        var timber = IsSquareTimber(species, thickness, width);
         var share = depression.Kelvins / DepressionOfSecondColumnKelvins;
-        var diffusivity = SquareMetresPerSquareInch * (row.Saturated + share * (row.AtTenDepression - row.Saturated));
+        var (inches, depressionF) = (thickness.Inches, 1.8 * depression.Kelvins);
+        var diffusivity = timber ? TimberHeating.DiffusivityM2PerS(inches, depressionF, initial.Fahrenheit) : SquareMetresPerSquareInch * (row.Saturated + share * (row.AtTenDepression - row.Saturated));
         var remaining = (medium - core).Kelvins / (medium - initial).Kelvins;
         var seconds = initial >= core ? 0.0 : RectangleHeating.SecondsUntil(remaining, diffusivity, thickness.Metres, width?.Metres ?? double.PositiveInfinity);
+        var hold = HeatHold.For(against, core, thickness);
         return new HeatTreatment
         {
             Heating = Elapsed.FromSeconds(seconds),
-            HeatingUpper = Elapsed.FromSeconds(seconds * row.UpperFactor),
-            Hold = core.Celsius >= CoreMin.Celsius - 1e-9 ? CoreHold : null,
-            Source = row.Source,
+            HeatingUpper = Elapsed.FromSeconds(seconds * (timber ? TimberHeating.UpperMinutes(inches, depressionF, initial.Fahrenheit) / TimberHeating.Minutes(inches, depressionF, initial.Fahrenheit) : row.UpperFactor)),
+            Hold = hold?.Time,
+            HoldSource = hold?.Source,
+            Source = timber ? "fpl-wood-handbook-2010 table 20-8 (ponderosa pine timbers)" : row.Source,
             Mark = row.Mark,
         };
     }
+
+    // Thick and about as wide: the table of timbers; its smallest is 4 by 4 in, sawn or planed.
+    private static bool IsSquareTimber(Species species, Length thickness, Length? width) =>
+        species.StainGroup == "softwood" && thickness.Inches >= 3.4 && width is { } wide && wide / thickness < 1.1;
 
     private static DiffusivityRow RowOf(Species species) =>
         species.ScheduleGroup is { } group && Rows.TryGetValue(group, out var row) ? row

@@ -33,6 +33,31 @@ public class HeatTreatmentTests
         Assert.Null(Core(55.5).Total);
     }
 
+    [Theory]
+    [InlineData(HeatAgainst.PowderpostBeetles, 130.0, 1.0, 600.0)]
+    [InlineData(HeatAgainst.PowderpostBeetles, 130.0, 2.0, 720.0)]
+    [InlineData(HeatAgainst.PowderpostBeetles, 130.0, 3.0, null)]
+    [InlineData(HeatAgainst.PowderpostBeetles, 133.0, 3.0, 30.0)]
+    [InlineData(HeatAgainst.PowderpostBeetles, 129.0, 1.0, null)]
+    [InlineData(HeatAgainst.Fungi, 169.0, 1.0, null)]
+    [InlineData(HeatAgainst.Fungi, 185.0, 1.0, 20.0)]
+    [InlineData(HeatAgainst.Fungi, 215.0, 1.0, 5.0)]
+    public void Hold_is_that_of_the_printed_row_it_has_reached(HeatAgainst against, double coreF, double inches, double? minutes) =>
+        Assert.Equal(minutes, HeatHold.For(against, Temperature.FromFahrenheit(coreF), Length.FromInches(inches))?.Time.Minutes is { } held ? Math.Round(held, 9) : null);
+
+    [Fact]
+    public void Timber_heats_slower_from_colder_wood_and_in_drier_air_and_quicker_in_hotter()
+    {
+        double Minutes(double initialF, double depressionF, double mediumF) => Given.Done(HeatTreatment.For(
+            Given.Species("eastern white pine"), Length.FromInches(6.0), Length.FromInches(6.0), Temperature.FromFahrenheit(initialF), Temperature.FromFahrenheit(133.0), Temperature.FromFahrenheit(mediumF),
+            TemperatureDifference.FromFahrenheitDegrees(depressionF))).Heating.Minutes;
+
+        Assert.True(Minutes(40.0, 4.0, 160.0) > Minutes(60.0, 4.0, 160.0));
+        Assert.True(Minutes(60.0, 12.0, 160.0) > Minutes(60.0, 4.0, 160.0));
+        Assert.True(Minutes(60.0, 4.0, 170.0) < Minutes(60.0, 4.0, 160.0));
+        Assert.True(Minutes(20.0, 4.0, 160.0) > Minutes(40.0, 4.0, 160.0));
+    }
+
     [Fact]
     public void Wood_already_hot_needs_only_the_hold() =>
         Assert.Equal(0.0, Given.Done(HeatTreatment.For(
