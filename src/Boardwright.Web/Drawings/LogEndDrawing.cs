@@ -11,6 +11,9 @@ public sealed record LogEndDrawing(string Tag, string Species, double WideInches
 
     public IReadOnlyList<BladeCut> Cuts { get; init; } = [];
 
+    /// <summary>Unit of the blade heights, in words.</summary>
+    public string HeightUnit { get; init; } = "inches";
+
     /// <summary>Height of the pith above the bed; null leaves the bed out.</summary>
     public double? PithHeightInches { get; init; }
 
