@@ -24,10 +24,17 @@ if (args is ["drying", "step"])
     return;
 }
 
-// drying yard: the forecast of a whole yard by the hour. drying verify STACKS: quality of the forecasts on hidden stacks.
-if (args is ["drying", "yard"])
+// drying yard [SVG]: the forecast of a whole yard by the hour. drying verify STACKS: quality of the forecasts on hidden stacks.
+if (args is ["drying", "yard", .. var picture])
 {
-    YardBench.Run();
+    YardBench.Run(picture.Length > 0 ? picture[0] : null);
+    return;
+}
+
+// drying page: the forecast behind each stack's page of the demonstration, worked out anew.
+if (args is ["drying", "page"])
+{
+    StackPageBench.Run();
     return;
 }
 

@@ -20,7 +20,7 @@ internal static class HeatSubjects
     [
         new("boiling", "Boiling point of water and its pressure", "vacuum-drying", "vacuum-drying", ["if97_pressure", "if97_temperature", "boiling_point", "boiling_pressure", "water_boiling_point"], true, OfVacuum),
         new("vacuum", "Vacuum and radio-frequency drying", "vacuum-drying", "vacuum-drying",
-            ["vacuum_emc_pure_vapour", "free_water_boils", "vapour_flow_capacity", "rf_power_density", "rf_line_energy", "water_removed", "mc_from_condensate"], false, OfVacuum),
+            ["vacuum_emc_pure_vapour", "free_water_boils", "vapour_flow_capacity", "rf_power_density", "rf_line_energy", "water_removed", "mc_from_condensate", "vacuum_time_ratio", "rf_rate_late_over_early"], false, OfVacuum),
         new("vacuum-times", "Vacuum drying times", "vacuum-drying", "vacuum-drying", ["vacuum_days"], false, OfVacuum),
         new("treatment", "Heat treatment: time to a core temperature", "heat-treatment", "treatment", [], true, OfTreatment),
         new("kiln-heat", "Heat of a kiln and of evaporation", "kiln-heat", "heat-kiln", [], true, OfKilnHeat),
@@ -48,8 +48,29 @@ internal static class HeatSubjects
         "mc_from_condensate" => Given.Done(Condensate.MoistureOf(
             row.Moisture("mc_initial_pct"), Mass.FromKilograms(row["caught_kg"]), Share.FromFraction(row["share"]), Mass.FromKilograms(row["oven_dry_kg"]))).Percent,
         "vacuum_days" => VacuumDays(row),
+        "vacuum_time_ratio" => FlowHours(row["thickness_in"], row["length_in"]) / FlowHours(
+            row.Has("over_thickness_in") ? row["over_thickness_in"] : row["thickness_in"], row.Has("over_length_in") ? row["over_length_in"] : row["length_in"]),
+        "rf_rate_late_over_early" => LateOverEarly(row["voltage_raised"] > 0.0),
         _ => row.Unknown(),
     };
+
+    // As much power as the wood can use, above fibre saturation, 60 C and 18 mmHg: steam along the grain of a permeable wood sets the pace.
+    private static double FlowHours(double thicknessInches, double lengthInches) => Given.Done(VacuumDrying.Forecast(
+        new(Given.Species("sugar maple"), Length.FromInches(thicknessInches), Length.FromInches(lengthInches), Given.Moisture(60.0), Given.Moisture(32.0), Volume.FromCubicMetres(0.1),
+            Pressure.FromPascals(18.0 * 133.322387415), Power.FromKilowatts(1e5)) { MostKilowattsPerCubicMetre = 1e6 },
+        RadioFrequency.Usual)).HoursP50;
+
+    // Points a hour from 17 to 15 % over those from 35 to 33 %, where power sets the pace.
+    private static double LateOverEarly(bool raised)
+    {
+        var charge = new VacuumCharge(
+            Given.Species("northern red oak"), Length.FromInches(4.0), Length.FromMetres(2.4), Given.Moisture(50.0), Given.Moisture(15.0), Volume.FromCubicMetres(1.0), Pressure.FromPascals(7000.0),
+            Power.FromKilowatts(2.0)) { VoltageRaised = raised };
+        var course = VacuumDrying.Course(charge, RadioFrequency.Usual);
+        double At(double percent) => course.First(point => 100.0 * point.Moisture <= percent).Hours;
+        double Rate(double from, double to) => (from - to) / (At(to) - At(from));
+        return Rate(17.0, 15.0) / Rate(35.0, 33.0);
+    }
 
     // Power in the wood for a cubic metre, or at the platen for a thousand feet.
     private static double VacuumDays(PublishedRow row)

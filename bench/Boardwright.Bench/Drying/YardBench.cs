@@ -13,18 +13,23 @@ internal static class YardBench
     private const int CellsPerBoard = 16;
     private static readonly DateOnly Start = new(2026, 5, 1);
 
-    public static void Run()
+    public static void Run(string? picture)
     {
         var weather = Weather();
-        Forecast(weather, 2, 128, 20);
+        Forecast(weather, 10, 128, Days);
         Console.WriteLine("| stacks | boards a stack | s | core seconds | cell-hours, thousand million | core ns a cell-hour |");
         Console.WriteLine("| ---: | ---: | ---: | ---: | ---: | ---: |");
+        var grown = new List<(int Stacks, int Boards, double CoreSeconds)>();
         foreach (var (stacks, boards) in new[] { (1, 128), (1, 256), (1, 512), (10, 256), (25, 256), (50, 256), (100, 256), (200, 256), (50, 128), (50, 512) })
         {
             var (seconds, core) = Forecast(weather, stacks, boards, Days);
             var cells = (double)stacks * boards * Days * 24 * CellsPerBoard;
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {stacks} | {boards} | {seconds:0.000} | {core:0.000} | {cells / 1e9:0.000} | {1e9 * core / cells:0.00} |"));
+            grown.Add((stacks, boards, core));
         }
+
+        if (picture is not null)
+            File.WriteAllText(picture, YardPicture.Svg(grown));
     }
 
     private static (double Seconds, double CoreSeconds) Forecast(WeatherSeries weather, int stacks, int boards, int days)
