@@ -57,7 +57,8 @@ internal static class HeatSubjects
     // As much power as the wood can use, above fibre saturation, 60 C and 18 mmHg: steam along the grain of a permeable wood sets the pace.
     private static double FlowHours(double thicknessInches, double lengthInches) => Given.Done(VacuumDrying.Forecast(
         new(Given.Species("sugar maple"), Length.FromInches(thicknessInches), Length.FromInches(lengthInches), Given.Moisture(60.0), Given.Moisture(32.0), Volume.FromCubicMetres(0.1),
-            Pressure.FromPascals(18.0 * 133.322387415), Power.FromKilowatts(1e5)) { MostKilowattsPerCubicMetre = 1e6 },
+            Pressure.FromPascals(18.0 * 133.322387415), Power.FromKilowatts(1e5))
+        { MostKilowattsPerCubicMetre = 1e6 },
         RadioFrequency.Usual)).HoursP50;
 
     // Points a hour from 17 to 15 % over those from 35 to 33 %, where power sets the pace.
@@ -65,7 +66,8 @@ internal static class HeatSubjects
     {
         var charge = new VacuumCharge(
             Given.Species("northern red oak"), Length.FromInches(4.0), Length.FromMetres(2.4), Given.Moisture(50.0), Given.Moisture(15.0), Volume.FromCubicMetres(1.0), Pressure.FromPascals(7000.0),
-            Power.FromKilowatts(2.0)) { VoltageRaised = raised };
+            Power.FromKilowatts(2.0))
+        { VoltageRaised = raised };
         var course = VacuumDrying.Course(charge, RadioFrequency.Usual);
         double At(double percent) => course.First(point => 100.0 * point.Moisture <= percent).Hours;
         double Rate(double from, double to) => (from - to) / (At(to) - At(from));
