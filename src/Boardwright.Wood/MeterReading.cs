@@ -20,11 +20,15 @@ namespace Boardwright.Wood;
 /// <method page="docs/methods/moisture-meter.md"/>
 public sealed record MeterReading(MoistureContent TemperatureCorrected, MoistureContent? Corrected, bool Usable, double ErrorPoints, string Note)
 {
+    /// <summary>True for frozen wood above the usable range: ice does not lead as water does, and what the meter shows is no moisture content, raw or corrected (common practice, no source).</summary>
+    public bool IsFrozenAndWet { get; init; }
+
     private const double UsablePercentMin = 7.0;
     private const double UsablePercentMax = 28.0;
 
     // A reading of just 28 % stays usable when degrees are converted there and back.
     private const double Rounding = 1e-9;
+    private const double FreezingFahrenheit = 32.0;
     private const double ErrorUsual = 1.0;
     private const double ErrorDoubtful = 2.0;
 
@@ -46,11 +50,14 @@ public sealed record MeterReading(MoistureContent TemperatureCorrected, Moisture
         var tooWet = Math.Max(reading.Percent, (corrected ?? atRoom).Percent) > UsablePercentMax + Rounding;
         if (tooDry)
             notes.Add("Under 7 %: pin meters do not read so low; write it down as under 7, or use the oven.");
-        if (tooWet)
+        var frozenAndWet = tooWet && wood.Fahrenheit < FreezingFahrenheit;
+        if (frozenAndWet)
+            notes.Add("No moisture content: frozen and above fibre saturation, only the raw reading is kept. Weigh a sample, or cut a section and use the oven.");
+        else if (tooWet)
             notes.Add("Not usable above 28 %, near and above fibre saturation: cut a section and use the oven.");
 
         var doubtful = corrected is null | AddTemperatureNotes(wood, notes);
-        return new MeterReading(atRoom, corrected, !tooDry && !tooWet, doubtful ? ErrorDoubtful : ErrorUsual, string.Join(' ', notes));
+        return new MeterReading(atRoom, corrected, !tooDry && !tooWet, doubtful ? ErrorDoubtful : ErrorUsual, string.Join(' ', notes)) { IsFrozenAndWet = frozenAndWet };
     }
 
     private static MoistureContent? ForSpecies(MoistureContent atRoom, Species species, MeterSetting setTo, List<string> notes)
@@ -76,13 +83,13 @@ public sealed record MeterReading(MoistureContent TemperatureCorrected, Moisture
     // True when the temperature makes the reading doubtful.
     private static bool AddTemperatureNotes(Temperature wood, List<string> notes)
     {
-        if (wood.Fahrenheit < 32.0)
+        if (wood.Fahrenheit < FreezingFahrenheit)
             notes.Add("The wood is below freezing: frost and ice mislead a meter; bring a board indoors and read it again.");
         else if (wood.Fahrenheit < 50.0)
             notes.Add("Cold wood is wetter than it reads; take the wood's temperature each time.");
         else if (wood.Fahrenheit > 90.0)
             notes.Add("Hot wood is drier than it reads: let a board cool, or weigh a sample.");
 
-        return wood.Fahrenheit is < 32.0 or > 90.0;
+        return wood.Fahrenheit is < FreezingFahrenheit or > 90.0;
     }
 }

@@ -83,7 +83,7 @@ internal sealed partial class Fold
     });
 
     private Refusal? On(SampleDamaged fact) => WithSample(fact.Charge, fact.Sample, sample => fact.AfterG is not { } after
-        ? sample with { Retired = true }
+        ? sample with { RetiredAt = entry.HappenedAt }
         : SampleBoard.AfterLoss(sample.CalculatedDry, Mass.FromGrams(fact.BeforeG), Mass.FromGrams(after)).Then(dry => Weighed(sample with { CalculatedDry = dry }, dry, after, afterDamage: true)));
 
     private Outcome<Sample> Weighed(Sample sample, Mass dry, double grams, bool afterDamage = false) =>
@@ -172,7 +172,7 @@ internal sealed partial class Fold
             Charge = null,
             Place = unloaded.Place,
             Footage = BoardFeet.From(unloaded.Bf),
-            FootageSure = true,
+            AboutSince = null,
             Pieces = unloaded.Pieces ?? inside.Pieces,
             Readings = readings,
             History = inside.History.Add(entry.Number),

@@ -64,7 +64,8 @@ internal sealed partial class Fold
             Stage = stack.IsHere ? stack.Stage : beforeGone.GetValueOrDefault(fact.Stack, StackStage.AirDrying),
             Footage = BoardFeet.From(fact.Bf),
             Pieces = fact.Pieces ?? stack.Pieces,
-            FootageSure = true,
+            AboutSince = null,
+            Counts = stack.Counts.Add(new(entry.HappenedAt, stack.Footage, BoardFeet.From(fact.Bf))),
         }));
     }
 
@@ -85,7 +86,7 @@ internal sealed partial class Fold
             Stage = StackStage.Dressed,
             Footage = BoardFeet.From(fact.BfOut),
             FootageBuilt = BoardFeet.From(fact.BfOut),
-            FootageSure = true,
+            AboutSince = null,
             Pieces = fact.PiecesOut,
             SawnThickness = Length.FromMillimetres(fact.ThicknessMm),
             Place = fact.Place ?? source.Place,
@@ -93,6 +94,7 @@ internal sealed partial class Fold
             FromLogs = [],
             IntoStacks = [],
             IntoPacks = [],
+            Counts = [],
             History = [entry.Number],
         };
         ownTally.Add(fact.OutStack);
@@ -173,7 +175,7 @@ internal sealed partial class Fold
         if (reading is not { Raw: { } raw, Wood: { } wood, SetTo: { } setTo })
             return reading;
         return MeterReading.Correct(raw, wood, species, setTo, MeterTemperatureRule.OnePerTwentyFahrenheit) is Outcome<MeterReading>.Done(var meter)
-            ? reading with { Meter = meter, Mean = meter.Corrected ?? meter.TemperatureCorrected }
+            ? reading with { Meter = meter, Mean = meter.IsFrozenAndWet ? null : meter.Corrected ?? meter.TemperatureCorrected }
             : reading;
     }
 
@@ -184,7 +186,7 @@ internal sealed partial class Fold
         {
             Footage = BoardFeet.From(Math.Max(s.Footage.Count - bf, 0.0)),
             Pieces = pieces is null ? null : s.Pieces - pieces,
-            FootageSure = sure && s.FootageSure,
+            AboutSince = s.AboutSince ?? (sure ? null : entry.HappenedAt),
         }));
 
     private Stack Left(Stack stack)
@@ -192,7 +194,7 @@ internal sealed partial class Fold
         if (stack.Footage.Count >= 0.5 || !stack.IsHere)
             return stack;
         beforeGone[stack.Tag] = stack.Stage;
-        return stack with { Stage = StackStage.Gone, FootageSure = true };
+        return stack with { Stage = StackStage.Gone, AboutSince = null };
     }
 
     private void Shave(Species species, double? looseM3) =>

@@ -31,6 +31,7 @@ public enum InterruptionCause
     PowerCut,
     DoorOpen,
     HeatLost,
+    LowWater,
     Sensor,
     Other,
 }

@@ -79,7 +79,10 @@ public sealed record Sample
 
     public ImmutableList<Weighing> Weighings { get; init; } = [];
 
-    public bool Retired { get; init; }
+    /// <summary>When its wood was lost without a weight after it; null while it can be believed.</summary>
+    public DateTime? RetiredAt { get; init; }
+
+    public bool Retired => RetiredAt is not null;
 
     public MoistureContent Moisture => Weighings[^1].Moisture;
 }

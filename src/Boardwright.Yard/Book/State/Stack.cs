@@ -41,8 +41,14 @@ public sealed record Stack : ITagged
     /// <summary>Footage when the card was opened, or the sum sawn onto it.</summary>
     public required BoardFeet FootageBuilt { get; init; }
 
+    /// <summary>When footage first left it without a count since; null while the footage is counted.</summary>
+    public DateTime? AboutSince { get; init; }
+
     /// <summary>False when footage left it without a count since: "about".</summary>
-    public bool FootageSure { get; init; } = true;
+    public bool FootageSure => AboutSince is null;
+
+    /// <summary>What the card said each time it was counted, oldest first.</summary>
+    public ImmutableList<FootageCount> Counts { get; init; } = [];
 
     public int? Pieces { get; init; }
 
@@ -93,6 +99,18 @@ public sealed record Stack : ITagged
     public MoistureReading? Moisture => Readings.LastOrDefault(reading => reading.Mean is not null);
 
     public bool IsHere => Stage != StackStage.Gone;
+}
+
+/// <summary>A count of a stack beside what its card said until then.</summary>
+/// <param name="At">When.</param>
+/// <param name="Card">Footage on the card.</param>
+/// <param name="Counted">Footage counted.</param>
+public sealed record FootageCount(DateTime At, BoardFeet Card, BoardFeet Counted)
+{
+    private const double SurprisePercent = 5.0; // common practice, no source
+
+    /// <summary>True where the count is more than 5 % off the card, or of a card that said none.</summary>
+    public bool IsSurprise => Math.Abs(Counted.Count - Card.Count) > SurprisePercent / 100.0 * Card.Count + 0.5;
 }
 
 /// <summary>A moisture reading as it was taken and as it is understood now.</summary>

@@ -72,6 +72,7 @@ public sealed record BoilerStop(IReadOnlyList<ChargeAtRisk> Charges, IReadOnlyLi
     private static IEnumerable<(string, string)> Steps(YardState state, List<ChargeAtRisk> told)
     {
         yield return ("Fire: feed no more wood, let the heat dump work, watch temperature and pressure from a distance.", "A wood fire cannot be switched off. Never cold water into an overheated boiler, never a capped vent or relief.");
+        yield return ("Low water, or none in the glass: no water in. Draught shut, the fire burns down, everybody keeps away; then call the certified person.", "Water on dry hot plates turns to steam at once and can burst the boiler. It is filled and fired again only after it was looked at; the local code decides.");
         var shop = YardHeat.Shop(state);
         if (shop.KilowattsPerKelvin > 0.0 && YardHeat.Outside(state, state.Today) is { } today)
             yield return (string.Create(CultureInfo.InvariantCulture, $"Shop and house off the loop: {shop.KilowattsAt(Temperature.FromCelsius(today.Celsius)):0.0} kW today."), "What is still warm in the water belongs to the wood.");

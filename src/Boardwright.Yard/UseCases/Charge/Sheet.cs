@@ -124,11 +124,13 @@ public sealed record ChargeSheet
         {
             { Frozen: { } why } => new("Wet or change the wick, leave the setting as it is.", $"{Capital(why)}. {WouldBe(state, run)}", "Read both bulbs", $"/charges/{charge.Tag}/air"),
             { Set: null } => new($"Set {ChargeFigures.Bulbs(run.Next.DryBulb, run.Next.WetBulb)} °F.", $"{run.Schedule.Code} for wood at {Text(run.Controlling.Percent)} %; no setting is on record yet.", "Write the setting", $"/charges/{charge.Tag}/set"),
+            { BySamples: false } when SampleRecut.Of(charge) is [var recut, ..] => new($"Cut a sample in place of {recut.Retired.Name}.", $"It was retired: its wood cannot be believed any more. {recut.Where}", "Write the new sample", $"/charges/{charge.Tag}/sample?instead={recut.Retired.Name}"),
             { BySamples: false } => new("Cut the samples.", "Nothing tells how it dries; the readings before loading stand in.", "Write a sample", $"/charges/{charge.Tag}/sample"),
             { Next: { IsDue: true, Kind: ChangeKind.NextStep or ChangeKind.Equalize } change } => new($"Set {ChargeFigures.Bulbs(change.DryBulb, change.WetBulb)} °F.", $"{Capital(change.Calls)} is at {Text(change.At.Percent)} %.", "Write the setting", $"/charges/{charge.Tag}/set"),
             not null when verdict is { Step: PullStep.Pull } => new("Unload it.", verdict.Says, "Unload it", $"/charges/{charge.Tag}/unload"),
             not null when verdict is { Step: PullStep.Test } => new(verdict.Do, verdict.Says, "Write the stress test", $"/charges/{charge.Tag}/stress"),
             not null when verdict is { Step: PullStep.Condition } && charge.StressTests.Count > 0 => new(verdict.Do, verdict.Says, "Write the setting", $"/charges/{charge.Tag}/set"),
+            not null when SampleRecut.Of(charge) is [var recut, ..] => new($"Cut a sample in place of {recut.Retired.Name}.", $"It was retired: its wood cannot be believed any more. {recut.Where}", "Write the new sample", $"/charges/{charge.Tag}/sample?instead={recut.Retired.Name}"),
             not null when again <= state.Today => new($"Weigh the {charge.SoundSamples.Count()} samples.", $"They were weighed {(state.Today.DayNumber - last!.Value.DayNumber is var days && days == 1 ? "yesterday" : $"{days} days ago")}.", "Write the weights", $"/charges/{charge.Tag}/weigh"),
             not null => new(
                 $"Leave it at {ChargeFigures.Bulbs(run.Set!.DryBulb, run.Set.WetBulb)} °F, weigh again {(again == state.Today.AddDays(1) ? "tomorrow" : again?.ToString("'on' ddd d MMM", CultureInfo.InvariantCulture))}.",
@@ -178,6 +180,7 @@ public sealed record ChargeSheet
         Book.Facts.InterruptionCause.PowerCut => "Power cut",
         Book.Facts.InterruptionCause.DoorOpen => "Door open",
         Book.Facts.InterruptionCause.HeatLost => "Heat lost",
+        Book.Facts.InterruptionCause.LowWater => "Low water in the boiler",
         Book.Facts.InterruptionCause.Sensor => "Sensor out",
         _ => "Gap",
     };

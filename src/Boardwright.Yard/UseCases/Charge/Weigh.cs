@@ -12,12 +12,19 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="LostAfter">Just after; empty when it was not weighed then: it is retired.</param>
 /// <param name="By">Who weighed.</param>
 /// <param name="Keep">True to keep weights out of trend.</param>
-public sealed record RoundTyped(IReadOnlyDictionary<string, string?> Weights, string? LostFrom, string? LostBefore, string? LostAfter, string? By, bool Keep = false);
+/// <param name="Gained">Why a sample gained, in words; asked for where a kept weight is over its last one and no open door is on record since.</param>
+public sealed record RoundTyped(IReadOnlyDictionary<string, string?> Weights, string? LostFrom, string? LostBefore, string? LostAfter, string? By, bool Keep = false, string? Gained = null);
 
 /// <summary>Writes the weights of all samples of a charge in one round, all or nothing. Weights out of trend are asked about at once.</summary>
 public static class ChargeWeigh
 {
+    /// <summary>What a refusal is called that asks for the cause of a gain.</summary>
+    public const string WhyGained = "Why it gained";
+
     private const double GramsPerPound = 453.59237;
+
+    /// <summary>Causes offered; any other words are taken as well.</summary>
+    public static IReadOnlyList<string> GainCauses { get; } = ["door left open", "spray or steam ran", "rain or snow came in", "wetter wood beside it", "not known"];
 
     public static Outcome<IReadOnlyList<Entry>> Write(YardBook book, string tag, RoundTyped typed, PostedKey key)
     {
@@ -44,7 +51,15 @@ public static class ChargeWeigh
         if (questions.Count > 0 && !typed.Keep)
             return new Outcome<IReadOnlyList<Entry>>.Refused(questions);
 
+        // Regain is data, not an error: it is kept with its cause.
+        var gained = weighed.Where(one => one.Sample != damaged?.Sample && one.Weight.Grams > rows[one.Sample].HighG).ToList();
+        var unexplained = gained.Where(one => !charge.Gaps.Any(gap => gap.Cause == InterruptionCause.DoorOpen && (gap.To ?? at) > rows[one.Sample].Last.At)).ToList();
+        if (unexplained.Count > 0 && string.IsNullOrWhiteSpace(typed.Gained))
+            return new Refusal(WhyGained, "nothing", $"a few words why sample {string.Join(", ", unexplained.Select(one => one.Sample))} is heavier: {string.Join(", ", GainCauses)}");
+
         List<Fact> facts = [.. damaged is null ? [] : new Fact[] { damaged }, .. weighed.Select(one => new SampleWeighed(tag, one.Sample, one.Weight.Grams))];
+        if (gained.Count > 0 && !string.IsNullOrWhiteSpace(typed.Gained))
+            facts.Add(new NoteWritten($"Sample {string.Join(", ", gained.Select(one => one.Sample))} gained: {typed.Gained.Trim()}.", tag));
         return book.Write([.. facts.Select((fact, index) => new NewEntry(by, fact, at, AsEntered: AsEntered(fact, weighed), Id: index == 0 ? key.Id : key.Numbered(index)))]);
     }
 

@@ -79,7 +79,7 @@ public static class LogTurns
     {
         if (line.CustomerWood || line.Species is null || line.ThicknessQuarters is null || LineFootage.Of(state, order, order.Lines.First(one => one.Asked == line)) is not { } wanted)
             return 0.0;
-        var kept = state.Stacks.Values.Where(stack => stack.IsHere && (line.Stacks.Contains(stack.Tag) || stack.ReservedFor == order.Tag));
+        var kept = state.Stacks.Values.Where(stack => stack is { IsHere: true, Proven: true } && (line.Stacks.Contains(stack.Tag) || stack.ReservedFor == order.Tag));
         return Math.Max(0.0, wanted.Rough - kept.Sum(stack => Yield(state, stack)));
     }
 

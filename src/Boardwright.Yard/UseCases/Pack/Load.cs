@@ -84,6 +84,8 @@ public sealed record LoadSheet(Order Order, OrderPosition Line, double Left, IRe
                 yield return string.Create(CultureInfo.InvariantCulture, $"{part.Tag} is at {part.Ordered.Mean!.Value.Percent:0.0} %; asked for {part.Ordered.Asked}.");
             if (part.Ordered.Is == OrderedMoisture.NotMeasured)
                 yield return $"The moisture of {part.Tag} is not on record; {part.Ordered.Asked} was asked for.";
+            if (!part.IsPack && !stack.FootageSure)
+                yield return string.Create(CultureInfo.InvariantCulture, $"Are there still {stack.Footage.Count:#,0} bf on {part.Tag}? The card says {StackSheet.AboutWords(stack, state.Today).Trim()}: count it while it is picked.");
             if (asked.NeverKiln && stack.Charges.Count > 0)
                 yield return $"{part.Tag} was in a kiln; it was never to see one.";
             if (asked.HeatTreated && !stack.Charges.SelectMany(charge => state.Charges[charge].Treatments).Any(HeatTreatmentRule.IsMet))

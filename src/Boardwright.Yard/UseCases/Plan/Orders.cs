@@ -71,6 +71,7 @@ internal sealed class PlanOrders(YardState state, PlanFigures figures, PlanStack
         foreach (var tag in asked.Stacks)
         {
             var fault = !state.Stacks.TryGetValue(tag, out var stack) || !stack.IsHere ? $"{tag} is not here"
+                : !stack.Proven ? $"{tag} is unproven, its tag was lost: it covers nothing until it is proven"
                 : !planned.Contains(tag) ? $"{tag} cannot be planned: its species or moisture is not known"
                 : Fault(asked, stack);
             if (fault is null)

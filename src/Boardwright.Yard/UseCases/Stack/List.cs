@@ -1,3 +1,4 @@
+using System.Globalization;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
@@ -22,6 +23,11 @@ public sealed record StackRow(Stack Stack, int Days, double? MoisturePct, string
 /// <param name="All">How many stacks are here in all.</param>
 public sealed record StackList(IReadOnlyList<StackRow> Rows, IReadOnlyList<string> Places, IReadOnlyList<string> Woods, double FootageBf, int All)
 {
+    private const int SurprisesOverDays = 365;
+
+    /// <summary>Counts of a year that were otherwise than the card said, in a sentence; empty where nothing was counted.</summary>
+    public string Surprises { get; private init; } = "";
+
     /// <summary>What may be shown, by its word in an address.</summary>
     public static IReadOnlyList<(string Word, string Name)> Shows { get; } = [("all", "all"), ("drying", "still drying"), ("ready", "dry enough"), ("kiln", "in a kiln"), ("dry", "kiln dried")];
 
@@ -39,7 +45,17 @@ public sealed record StackList(IReadOnlyList<StackRow> Rows, IReadOnlyList<strin
 
         var wanted = here.Where(stack => (string.IsNullOrEmpty(place) || stack.Place == place) && (string.IsNullOrEmpty(wood) || Wood(stack) == wood)).ToList();
         var rows = wanted.AsParallel().AsOrdered().Select(stack => Row(state, stack)).Where(row => Shown(row.Stack, row.Ready, show)).ToList();
-        return new StackList(rows, places, woods, rows.Sum(row => row.Stack.Footage.Count), here.Count);
+        return new StackList(rows, places, woods, rows.Sum(row => row.Stack.Footage.Count), here.Count) { Surprises = SurpriseWords(state) };
+    }
+
+    private static string SurpriseWords(YardState state)
+    {
+        var from = state.Today.AddDays(-SurprisesOverDays);
+        var counts = state.Stacks.Values.SelectMany(stack => stack.Counts.Where(count => count.At.Day() >= from).Select(count => (stack.Tag, Count: count))).ToList();
+        var off = counts.Where(one => one.Count.IsSurprise).OrderByDescending(one => one.Count.At).ToList();
+        return counts.Count == 0 ? ""
+            : off.Count == 0 ? $"{(counts.Count == 1 ? "The one count" : $"All {counts.Count} counts")} of the last year agreed with the card within 5 %."
+            : string.Create(CultureInfo.InvariantCulture, $"Surprises: {off.Count} of {counts.Count} counts of the last year were more than 5 % off the card; the last {off[0].Tag} on {DayWords.Of(off[0].Count.At.Day(), state.Today)}, {off[0].Count.Card.Count:#,0} bf on the card, {off[0].Count.Counted.Count:#,0} counted.");
     }
 
     private static string Wood(Stack stack) => stack.Proven ? stack.Species.CommonName : "unproven";

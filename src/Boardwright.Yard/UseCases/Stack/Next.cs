@@ -33,6 +33,8 @@ public sealed record StackNext(string Do, string Why, string Key, string Path)
 
         if (stack.Stage is StackStage.KilnDried or StackStage.Dressed)
             return new("Pack it.", "It is dry. In an unheated building it gains.", "Packs", "/tally");
+        if (stack.Readings.LastOrDefault() is { Meter: { IsFrozenAndWet: true } frozen })
+            return new("Cut an oven section, or read it thawed.", frozen.Note, "Write a reading", read);
         if (stack.Moisture is not { Mean: not null } reading)
             return new("Read it.", "Nothing was measured yet.", "Write a reading", read);
         if (reading.Meter is { Usable: false } or { Corrected: null } && !WasCutSince(stack, reading))

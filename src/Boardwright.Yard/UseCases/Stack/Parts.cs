@@ -22,7 +22,7 @@ public sealed record StackParts(string Order, double Sold, double Dressing, doub
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(stack);
-        if (stack.ReservedFor is not { } tag || !state.Orders.TryGetValue(tag, out var order) || stack.NeverKiln
+        if (stack.ReservedFor is not { } tag || !state.Orders.TryGetValue(tag, out var order) || stack.NeverKiln || !stack.Proven
             || order.Lines.FirstOrDefault(line => line.Asked.Stacks is [var only] && only == stack.Tag && line.Asked.Unit == OrderUnit.Bf) is not { } position
             || StackYield.Of(state, stack) is not { } dry || LineFootage.Of(state, order, position) is not { } wanted)
         {

@@ -42,6 +42,13 @@ public static class StackRead
     // What the trend says of it, or null when it fits; wood that is not forecast has no trend.
     private static Refusal? Asked(YardState state, Book.State.Stack stack, MoistureContent raw, Temperature wood)
     {
+        if (MeterReading.Correct(raw, wood, stack.Species, MeterSetting.For(stack.Species), MeterTemperatureRule.OnePerTwentyFahrenheit) is Outcome<MeterReading>.Done({ IsFrozenAndWet: true }))
+        {
+            return Question.Of(
+                "No moisture content", string.Create(CultureInfo.InvariantCulture, $"{raw.Percent:0.0} % in wood at {wood.Fahrenheit:0} °F"),
+                "below fibre saturation, or wood that is not frozen: bring a board indoors and read it thawed, weigh a sample, or cut an oven section. Kept, the raw reading alone stands in the book and nothing is reckoned from it");
+        }
+
         if (StackExpected.Of(state, stack.Tag) is not Outcome<StackExpected>.Done(var expected)
             || MeterReading.Correct(raw, wood, stack.Species, MeterSetting.For(stack.Species), MeterTemperatureRule.OnePerTwentyFahrenheit) is not Outcome<MeterReading>.Done(var meter))
             return null;
@@ -53,5 +60,5 @@ public static class StackRead
     }
 
     private static Outcome<IReadOnlyList<Entry>> Noted(YardBook book, string by, string stack, Refusal asked, IReadOnlyList<Entry> written) =>
-        book.Write(by, new NoteWritten($"Out of trend and kept: {asked.Given}; expected {asked.Accepted.Split(';')[0]}.", stack), written[0].HappenedAt).Then<IReadOnlyList<Entry>>(_ => new Outcome<IReadOnlyList<Entry>>.Done(written));
+        book.Write(by, new NoteWritten($"{asked.What} and kept: {asked.Given}; expected {asked.Accepted.Split(';')[0].Split(':')[0]}.", stack), written[0].HappenedAt).Then<IReadOnlyList<Entry>>(_ => new Outcome<IReadOnlyList<Entry>>.Done(written));
 }

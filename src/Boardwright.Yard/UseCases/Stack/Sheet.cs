@@ -91,6 +91,13 @@ public sealed record StackSheet
         return StackFigures.Words(reading.Method) + (reading.Boards is { } boards ? $", {boards} boards" : "");
     }
 
+    /// <summary>"about ", with how long nobody counted, in front of a footage that was taken from since; empty where it is counted.</summary>
+    public static string AboutWords(Stack stack, DateOnly today)
+    {
+        ArgumentNullException.ThrowIfNull(stack);
+        return stack.AboutSince is not { } since ? "" : today.DayNumber - since.Day().DayNumber is var days && days < 1 ? "about (taken from today) " : $"about (taken from, not counted for {days} {(days == 1 ? "day" : "days")}) ";
+    }
+
     private static string UnderTitle(Stack stack, DateOnly today)
     {
         var things = stack.Product is Product.Boards ? "boards" : stack.Product is Product.Blocking ? "cants" : stack.Pieces == 1 ? "slab" : "slabs";
@@ -98,13 +105,14 @@ public sealed record StackSheet
         var owner = stack.Owner == "mill" ? "Mill’s own wood" : $"Wood of {stack.Owner}, kept apart";
         var reserved = stack.ReservedFor is { } order ? $", reserved for {order}" : "";
         var grain = stack.Grain == Grain.Quarter ? ", quartersawn" : "";
-        return string.Create(CultureInfo.InvariantCulture, $"{pieces}{(stack.FootageSure ? "" : "about ")}{stack.Footage.Count:#,0} bf net as it lies{grain}. Sawn {DayWords.Of(stack.SawnOn, today)}, {stack.Place}. {owner}{reserved}.");
+        return string.Create(CultureInfo.InvariantCulture, $"{pieces}{AboutWords(stack, today)}{stack.Footage.Count:#,0} bf net as it lies{grain}. Sawn {DayWords.Of(stack.SawnOn, today)}, {stack.Place}. {owner}{reserved}.");
     }
 
     private static (string First, string Words)? CautionFor(Stack stack, StackForecast? drying)
     {
         var reading = stack.Moisture;
         return !stack.Proven ? ("Tag lost.", "The species is unproven: no price, promise or heat-treatment claim until it is settled.")
+            : stack.Readings.LastOrDefault() is { Meter: { IsFrozenAndWet: true } frozen, Raw: { } shown } ? ("No moisture content.", string.Create(CultureInfo.InvariantCulture, $"The last reading showed {shown.Percent:0.0}. {frozen.Note}"))
             : reading is { SpeciesUnknown: true } ? ("Species correction unknown.", "No resistance is published for this wood: the figure may be off by 2 either way. Cut an oven section before promising anything.")
             : reading?.Meter is { Usable: false } && reading.Raw?.Percent > 20.0 ? ("Wetter than a pin meter reads.", "Above 28 % pins hardly change: the reading is kept, the forecast does not use it. Cut a section and use the oven.")
             : reading?.Wood is { } wood && wood.Fahrenheit < 32.0 ? ("Below freezing.", "Pins in frozen wood read low. Weigh a board or bring one indoors before you sell on this figure.")

@@ -21,6 +21,7 @@ internal static class OpenInterruptions
         InterruptionCause.PowerCut => "Power cut",
         InterruptionCause.DoorOpen => "Door open",
         InterruptionCause.HeatLost => "Heat lost",
+        InterruptionCause.LowWater => "Low water in the boiler",
         InterruptionCause.Sensor => "A sensor not to be believed",
         _ => "Interrupted",
     };

@@ -44,19 +44,22 @@ internal static class PromisesAtRisk
         var days = line.DueOn.DayNumber - state.Today.DayNumber;
         var worth = WoodWorth.Of(state, line);
         var act = cover?.Do ?? OrderCover.Watch(order.Tag);
-        var why = $"{order.Customer}, {line.Goods}, due {DayWords.Of(line.DueOn, state.Today)}. {Ready(state, season, order, line)}{(cover is not null ? $"The wood may fall short. {cover.Stack}: {cover.Words}" : season.Sheet is not null ? "No other stack of the same wood, sawn alike, is free." : "What could stand behind it is told once the season’s plan is worked out.")}";
+        var why = $"{order.Customer}, {line.Goods}, due {DayWords.Of(line.DueOn, state.Today)}. {Ready(state, season, order, line)}{Unproven(state, line)}{(cover is not null ? $"The wood may fall short. {cover.Stack}: {cover.Words}" : season.Sheet is not null ? "No other stack of the same wood, sawn alike, is free." : "What could stand behind it is told once the season’s plan is worked out.")}";
         return new(order.Tag, act, why,
             new("Likely net", $"{band.Likely:#,0}", "bf", $"of {band.Sold:#,0} {(Dressing(state, order, line) is { } lost ? $"wanted rough, {lost:#,0} of it lost in dressing" : "sold")}; {band.Low:#,0} to {band.High:#,0}")
             {
                 Method = "shrinkage",
                 Source = "Wood Handbook, FPL-GTR-282, ch. 4; falldown: the mill’s own record",
-                Inputs = [.. line.Stacks.Select(tag => (tag, state.Stacks.TryGetValue(tag, out var named) ? $"{named.Footage.Count:#,0} bf net at {StackYield.Of(state, named)?.From.Percent:0.0} %, dried to {StackYield.Of(state, named)?.To.Percent:0.#} %" : "not in the book")), ("falldown", line.Stacks.Select(state.Stacks.GetValueOrDefault).OfType<Stack>().Select(stack => StackYield.Of(state, stack)?.Falldown).FirstOrDefault() is { } fall ? $"{fall.Low:0.#} / {fall.Likely:0.#} / {fall.High:0.#} %" : "none on record")],
+                Inputs = [.. line.Stacks.Select(tag => (tag, state.Stacks.TryGetValue(tag, out var named) ? !named.Proven ? "unproven: not counted" : $"{named.Footage.Count:#,0} bf net at {StackYield.Of(state, named)?.From.Percent:0.0} %, dried to {StackYield.Of(state, named)?.To.Percent:0.#} %" : "not in the book")), ("falldown", line.Stacks.Select(state.Stacks.GetValueOrDefault).OfType<Stack>().Select(stack => StackYield.Of(state, stack)?.Falldown).FirstOrDefault() is { } fall ? $"{fall.Low:0.#} / {fall.Likely:0.#} / {fall.High:0.#} %" : "none on record")],
             },
             new(worth?.Money ?? order.LatePerDayMoney, days, worth?.Basis ?? "a day late"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
         { Band = band, Standing = "at risk" };
     }
 
     private static double? Dressing(YardState state, Order order, OrderLine line) => LineFootage.Of(state, order, order.Lines.First(one => one.Asked.Line == line.Line)) is { Dressing: > 0.5 and var lost } ? lost : null;
+
+    private static string Unproven(YardState state, OrderLine line) => line.Stacks.Where(tag => state.Stacks.GetValueOrDefault(tag) is { Proven: false }).ToList() is [_, ..] lost
+        ? $"{string.Join(" and ", lost)} lost its tag and counts for nothing until it is proven. " : "";
 
     private static string Ready(YardState state, SeasonNow season, Order order, OrderLine line) => season.Of(order.Tag, line.Line) is { Likely: { } likely } promise
         ? $"Ready about {DayWords.Of(likely, state.Today)} by the season’s plan{(promise.LateDays > 0 ? $", {PromisesByPlan.Days(promise.LateDays)} late: {promise.Reason}" : "")}. "
@@ -68,13 +71,16 @@ internal static class PromisesAtRisk
             new(order.LatePerDayMoney * (outOn.DayNumber - line.DueOn.DayNumber), Math.Max(1, line.DueOn.DayNumber - state.Today.DayNumber), $"{order.LatePerDayMoney:0} a day"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
         { Standing = "at risk" };
 
-    /// <summary>Board feet the named stacks give once dry, shrunk, less falldown, beside what is sold and not yet in packs; null where a figure is missing.</summary>
+    /// <summary>Board feet the named stacks give once dry, shrunk, less falldown, beside what is sold and not yet in packs; unproven wood gives none until it is proven. Null where a figure is missing.</summary>
     internal static SoldBand? Volume(YardState state, Order order, OrderLine line)
     {
         var position = order.Lines.First(one => one.Asked.Line == line.Line);
         if (LineFootage.Of(state, order, position) is not { } wanted || line.Stacks.Count == 0)
             return null;
-        var yields = line.Stacks.Select(tag => state.Stacks.TryGetValue(tag, out var stack) && stack.Stage is StackStage.AirDrying or StackStage.InKiln ? StackYield.Of(state, stack!) : null).ToList();
+        var named = line.Stacks.Select(state.Stacks.GetValueOrDefault).ToList();
+        if (!named.TrueForAll(stack => stack?.Stage is StackStage.AirDrying or StackStage.InKiln))
+            return null;
+        var yields = named.Where(stack => stack!.Proven).Select(stack => StackYield.Of(state, stack!)).ToList();
         return yields.TrueForAll(one => one?.Falldown is not null) ? new(line.Goods, "bf", yields.Sum(one => one!.Low), yields.Sum(one => one!.Likely), yields.Sum(one => one!.High), wanted.Rough) : null;
     }
 
