@@ -145,6 +145,20 @@ public sealed class ChargeEqualizingTests
     }
 
     [Fact]
+    public void Charge_whose_step_is_due_is_forecast_in_that_step_on_page_kilns_and_plan()
+    {
+        // D-41 was set to 120/100 °F at 15.7 %, which holds 8.2 %; weighed at 11.7 % on 5 November, 150/103 °F is due: only in that it comes to 7 %.
+        var state = DemonstrationBook.On(new(2026, 11, 6));
+        var now = state.Today.ToDateTime(TimeOnly.MinValue);
+        var sheet = Assert.IsType<Outcome<ChargeSheet>.Done>(ChargeSheet.Of(state, "D-41", now)).Value;
+        var end = ChargeEnd.Of(state, state.Charges["D-41"], now)!;
+
+        Assert.Equal(DayWords.Of(end.Dry.Day(), state.Today), sheet.Figures.Single(figure => figure.Label == "Dry").Value);
+        Assert.Contains(("air", "as due now, later steps as listed"), sheet.Figures.Single(figure => figure.Label == "Dry").Inputs);
+        Assert.Contains($"out from about {DayWords.Of(end.OutOn, state.Today)}", ChargeList.Of(state, now).Kilns.Single(view => view.Charge?.Tag == "D-41").Says, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Unload_day_of_a_plan_whose_crew_is_elsewhere_is_said_beside_the_first_day_a_crew_may()
     {
         var state = DemonstrationBook.Yard;

@@ -43,7 +43,7 @@ public sealed record ChargeChange(ChangeKind Kind, Temperature DryBulb, Temperat
             return new(ChangeKind.NextStep, now.DryBulb, now.AirFloored90.WetBulb!.Value, controlling, now.AirFloored90.Emc!.Value, weighed, true);
 
         // The samples that lead have passed into this step since the setting was made: it is due. A setting made in it already, off the schedule, is the operator's choice.
-        if (atSetting is { } before && schedule.StepAt(before) is var then && then != now && then.Above > now.Above && ChargeFigures.Bulbs(set.DryBulb, set.WetBulb) != ChargeFigures.Bulbs(now.DryBulb, now.AirFloored90.WetBulb!.Value))
+        if (IsPassed(schedule, controlling, atSetting, set))
             return new(ChangeKind.NextStep, now.DryBulb, now.AirFloored90.WetBulb!.Value, schedule.Steps.TakeWhile(step => step != now).Last().Above, now.AirFloored90.Emc!.Value, weighed, true);
 
         var next = schedule.Steps.SkipWhile(step => step != now).Skip(1).FirstOrDefault();
@@ -64,6 +64,10 @@ public sealed record ChargeChange(ChangeKind Kind, Temperature DryBulb, Temperat
         DateTime? Due(MoistureContent atMean) =>
             forecast is Outcome<KilnForecast>.Done(var known) && known.HoursTo(atMean) is { } hours ? weighed.AddHours(hours) : null;
     }
+
+    /// <summary>True where the wettest half has passed into another step since the setting was made, and the air that is set is not that step's.</summary>
+    internal static bool IsPassed(KilnSchedule schedule, MoistureContent controlling, MoistureContent? atSetting, Setting? set) => schedule.StepAt(controlling) is var now
+        && set is not null && atSetting is { } before && schedule.StepAt(before) is var then && then != now && then.Above > now.Above && ChargeFigures.Bulbs(set.DryBulb, set.WetBulb) != ChargeFigures.Bulbs(now.DryBulb, now.AirFloored90.WetBulb!.Value);
 
     private static MoistureContent Lower(MoistureContent mean, MoistureContent from, MoistureContent to) =>
         MoistureContent.FromFraction(Math.Max(0.0, mean.Fraction - from.Fraction + to.Fraction));

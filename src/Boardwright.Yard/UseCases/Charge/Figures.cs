@@ -166,7 +166,7 @@ public static class ChargeFigures
                 ("hours, early to late", $"{Number(forecast.HoursP10, "0")}, {Number(forecast.HoursP50, "0")}, {Number(forecast.HoursP90, "0")}"),
                 ("its own rate", rate is null ? "not learned: as its wood usually dries" : $"{Number(rate.Factor, "0.00")} times its wood’s, from the samples so far"),
                 ("begun with", run.Begun is { } begun ? $"{Number(begun.Rate.Factor, "0.00")} times its wood’s, as {begun.From.Count} earlier {(begun.From.Count == 1 ? "charge" : "charges")} taught" : "its wood’s usual rate"),
-                ("air", "as set now, later steps as listed"),
+                ("air", run.Next is { IsDue: true, Kind: ChangeKind.NextStep } && run.Set is not null ? "as due now, later steps as listed" : "as set now, later steps as listed"),
                 ("to know", string.Join("; ", forecast.Notes)),
             ],
         };

@@ -130,6 +130,8 @@ public sealed record ChargeRun
             var slowest = woods.MaxBy(wood => wood.Thickness.Metres);
             var begun = LearnedKilnRates.Before(state, charge, slowest.Species);
             var rate = bySamples ? Learned(charge, slowest, mean, begun?.Rate) : new Outcome<KilnRate>.NoAnswer("No sample tells how fast it dries.");
+            var atSetting = set is null ? null : ControllingAt(charge, set.At, rule);
+            var stepIsDue = ChargeChange.IsPassed(schedule, controlling, atSetting, set); // then it is forecast as it is asked to be set
             var asked = new KilnDryingInput
             {
                 Species = slowest.Species,
@@ -137,7 +139,7 @@ public sealed record ChargeRun
                 From = mean,
                 To = charge.Target,
                 Kiln = limit,
-                Schedule = set is null ? schedule : schedule.Holding(set.DryBulb, set.WetBulb, controlling),
+                Schedule = set is null || stepIsDue ? schedule : schedule.Holding(set.DryBulb, set.WetBulb, controlling),
                 StepsBy = rule,
                 Rate = (rate as Outcome<KilnRate>.Done)?.Value ?? (begun is { } taught ? new KilnRate(taught.Rate.Factor, taught.Rate.Spread, taught.Rate.Factor) : null),
             };
@@ -159,7 +161,7 @@ public sealed record ChargeRun
                 Set = set,
                 Was = charge.Settings.Count > 1 ? charge.Settings[^2] : null,
                 EmcSet = set is null ? null : EmcOf(set.DryBulb, set.WetBulb),
-                Next = ChargeChange.Of(finish, equalizing, charge.Target, schedule, controlling, set is null ? null : ControllingAt(charge, set.At, rule), mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast) with { StepsBy = rule },
+                Next = ChargeChange.Of(finish, equalizing, charge.Target, schedule, controlling, atSetting, mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast) with { StepsBy = rule },
                 Frozen = FrozenBy(charge),
                 Rate = rate,
                 Begun = begun,
