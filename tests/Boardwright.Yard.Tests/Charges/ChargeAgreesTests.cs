@@ -32,6 +32,30 @@ public sealed class ChargeAgreesTests
         Assert.Equal(end.OutOn, ChargeEnd.OutDay(state, state.Charges[tag]));
     }
 
+    /// <summary>A charge in air that holds more than its target never ends in it: every page and the plan go by the schedule's air, set now, and not by the day named at loading.</summary>
+    [Fact]
+    public void Charge_in_air_too_moist_for_its_target_is_asked_to_be_set_and_ends_by_the_schedules_air()
+    {
+        var yard = DemonstrationBook.Yard;
+        var charge = yard.Charges["C-61"];
+        var moist = charge.Settings[^1] with { DryBulb = Temperature.FromFahrenheit(120.0), WetBulb = Temperature.FromFahrenheit(112.0) };
+        var state = yard with { Charges = yard.Charges.SetItem("C-61", charge with { Settings = charge.Settings.Add(moist), ExpectedOutOn = new(2026, 11, 4) }) };
+
+        var run = Assert.IsType<Outcome<ChargeRun>.Done>(ChargeRun.Of(state, state.Charges["C-61"], Morning)).Value;
+        var end = ChargeEnd.Of(state, state.Charges["C-61"], Morning)!;
+        var sheet = Sheet(state, "C-61");
+        var planned = Assert.IsType<Outcome<PlanYard>.Done>(PlanYard.Of(state, 42)).Value.Input.Started.Single(one => one.Id == "C-61");
+
+        Assert.IsType<Outcome<Drying.KilnForecast>.NoAnswer>(run.Forecast);
+        Assert.Equal($"Set {run.ListedWords} °F.", sheet.Next.Do);
+        Assert.Contains($"With {run.ListedWords} °F set now: dry about {DayWords.Of(DateOnly.FromDateTime(end.Dry), state.Today)}", sheet.Figures.Single(figure => figure.Label == "Dry").Basis, StringComparison.Ordinal);
+        Assert.Contains($"if {run.ListedWords} °F is set now: in the air that is set it does not get dry", ChargeList.Of(state, Morning).Kilns.Single(view => view.Charge?.Tag == "C-61").Says, StringComparison.Ordinal);
+        Assert.Equal(end.OutOn, ChargeEnd.OutDay(state, state.Charges["C-61"]));
+        Assert.True(end.OutOn > new DateOnly(2026, 11, 4));
+        Assert.Equal(end.Out, Morning.AddHours(planned.DryHalf.Hours), TimeSpan.FromMinutes(1.0));
+        Assert.Contains(MorningSheet.For(state, "Pell").Tasks, task => task.Charge == "C-61" && task.Do == $"Set K1 to {run.ListedWords} °F.");
+    }
+
     [Fact]
     public void Charge_weighed_every_other_day_is_weighed_again_on_the_day_the_sheet_names()
     {

@@ -36,7 +36,7 @@ public sealed record ChargeChange(ChangeKind Kind, Temperature DryBulb, Temperat
 
     internal static ChargeChange Of(
         KilnFinish? finish, ChargeEqualizing? equalizing, MoistureContent target, KilnSchedule schedule, MoistureContent controlling, MoistureContent? atSetting, MoistureContent mean, MoistureContent driest, MoistureContent wettest, Setting? set, DateTime weighed,
-        Outcome<KilnForecast> forecast)
+        Outcome<KilnForecast> forecast, bool neverInThisAir)
     {
         var now = schedule.StepAt(controlling);
         if (set is null)
@@ -45,6 +45,10 @@ public sealed record ChargeChange(ChangeKind Kind, Temperature DryBulb, Temperat
         // The samples that lead have passed into this step since the setting was made: it is due. A setting made in it already, off the schedule, is the operator's choice.
         if (IsPassed(schedule, controlling, atSetting, set))
             return new(ChangeKind.NextStep, now.DryBulb, now.AirFloored90.WetBulb!.Value, schedule.Steps.TakeWhile(step => step != now).Last().Above, now.AirFloored90.Emc!.Value, weighed, true);
+
+        // Milder by choice is well, but not where the wood never comes to its target in it.
+        if (neverInThisAir && equalizing is not { IsOn: true })
+            return new(ChangeKind.NextStep, now.DryBulb, now.AirFloored90.WetBulb!.Value, controlling, now.AirFloored90.Emc!.Value, weighed, true);
 
         var next = schedule.Steps.SkipWhile(step => step != now).Skip(1).FirstOrDefault();
         if (next is not null)

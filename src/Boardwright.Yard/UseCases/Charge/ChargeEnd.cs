@@ -15,9 +15,16 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="FinishWords">What comes on top of drying, a sentence without its stop.</param>
 /// <param name="OutOn">The working day it is likely out: the first on which a crew that may unload is there once it is ready.</param>
 /// <param name="WaitWords">Why that is not the day it is ready, a sentence; empty where it is.</param>
+/// <remarks>Where the air that is set does not bring it to the target, the end is that of the schedule's air, set now: <see cref="IfSet"/> says so.</remarks>
 public sealed record ChargeEnd(DateTime From, (double Early, double Likely, double Late) Hours, TimeBand Left, string FinishWords, DateOnly OutOn, string WaitWords)
 {
     private const int DaysLooked = 31;
+
+    /// <summary>Bulbs that have to be set for it, "150 / 103"; null where the air that is set does it.</summary>
+    public string? IfSet { get; init; }
+
+    /// <summary>", if 150 / 103 °F is set now: in the air that is set it does not get dry"; empty where the air that is set does it.</summary>
+    public string IfSetWords => IfSet is { } bulbs ? $", if {bulbs} °F is set now: in the air that is set it does not get dry" : "";
 
     public DateTime DryEarly => From.AddHours(Hours.Early);
 
@@ -29,7 +36,7 @@ public sealed record ChargeEnd(DateTime From, (double Early, double Likely, doub
     public DateTime Out => From.AddHours(Left.Half.Hours);
 
     /// <summary>"Equalizing and conditioning take 24 h on top: ready about 12 Nov 14:00. Unloading takes 3 h and the crew of that day leaves at 16:00: out from about 13 Nov".</summary>
-    public string OutWords(DateOnly today) => $"{FinishWords}: ready about {ReadyWords(today)}{(WaitWords.Length > 0 ? $". {WaitWords}: " : ", ")}out from about {DayWords.Of(OutOn, today)}";
+    public string OutWords(DateOnly today) => $"{FinishWords}: ready about {ReadyWords(today)}{(WaitWords.Length > 0 ? $". {WaitWords}: " : ", ")}out from about {DayWords.Of(OutOn, today)}{IfSetWords}";
 
     /// <summary>", by the season’s plan on 16 Nov": where the plan unloads it later, its crew being at another kiln; empty where not.</summary>
     public string LaterWords(SeasonNow season, string charge, DateOnly today)
@@ -66,6 +73,7 @@ public sealed record ChargeEnd(DateTime From, (double Early, double Likely, doub
     internal static ChargeEnd? Of(YardState state, Charge charge, ChargeRun? run) => run switch
     {
         { Forecast: Outcome<KilnForecast>.Done(var forecast) } => Of(state, charge, run.ClockFrom, (forecast.HoursP10, forecast.HoursP50, forecast.HoursP90), run.Equalizing),
+        { Listed: Outcome<KilnForecast>.Done(var listed) } => Of(state, charge, run.ClockFrom, (listed.HoursP10, listed.HoursP50, listed.HoursP90), null) with { IfSet = run.ListedWords },
         { Equalizing: { } equalizing } when run.Mean <= charge.Target => Of(state, charge, run.ClockFrom, (0.0, 0.0, 0.0), equalizing),
         _ => null,
     };

@@ -152,7 +152,10 @@ public static class ChargeFigures
         if (run is null)
             return null;
         if (run.Forecast is not Outcome<KilnForecast>.Done(var forecast) || ChargeEnd.Of(state, charge, run) is not { } end)
-            return new("Dry", "not in this air", "", run.Forecast is Outcome<KilnForecast>.NoAnswer(var why) ? why : "the samples are past the moisture wanted") { Method = "kiln-time" };
+        {
+            var listed = ChargeEnd.Of(state, charge, run) is { IfSet: { } bulbs } byList ? $" With {bulbs} °F set now: dry about {DayWords.Of(byList.Dry.Day(), state.Today)}, out from about {DayWords.Of(byList.OutOn, state.Today)}." : "";
+            return new("Dry", "not in this air", "", $"{(run.Forecast is Outcome<KilnForecast>.NoAnswer(var why) ? why : "the samples are past the moisture wanted")}{listed}") { Method = "kiln-time" };
+        }
 
         var rate = (run.Rate as Outcome<KilnRate>.Done)?.Value;
         return new("Dry", DayWords.Of(end.Dry.Day(), state.Today), "", $"mean at {Number(charge.Target.Percent, "0.#")} %, likely; {DayWords.Band(end.DryEarly.Day(), end.DryLate.Day(), state.Today)}, 8 times in 10. {end.OutWords(state.Today)}{end.LaterWords(season, charge.Tag, state.Today)}")

@@ -53,7 +53,7 @@ public sealed record ChargeList(IReadOnlyList<KilnView> Kilns, IReadOnlyList<Cha
     private static string Says(YardState state, Charge charge, DateTime now, SeasonNow season)
     {
         var end = ChargeEnd.Of(state, charge, now) is { } known
-            ? $"dry about {DayWords.Of(known.Dry.Day(), state.Today)}, {DayWords.Band(known.DryEarly.Day(), known.DryLate.Day(), state.Today)}; out from about {DayWords.Of(known.OutOn, state.Today)}{known.LaterWords(season, charge.Tag, state.Today)}"
+            ? $"dry about {DayWords.Of(known.Dry.Day(), state.Today)}, {DayWords.Band(known.DryEarly.Day(), known.DryLate.Day(), state.Today)}; out from about {DayWords.Of(known.OutOn, state.Today)}{known.LaterWords(season, charge.Tag, state.Today)}{known.IfSetWords}"
             : charge.ExpectedOutOn is { } expected ? $"out about {DayWords.Of(expected, state.Today)}, as named when it was loaded" : "no end in sight";
         var wet = charge.Wettest is { } wettest ? $"wettest {wettest.Moisture.Percent.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)} %, " : "";
         return $"Since {DayWords.Of(charge.LoadedAt.Day(), state.Today)}; {wet}{end}.";

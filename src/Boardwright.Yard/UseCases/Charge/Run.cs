@@ -56,6 +56,9 @@ public sealed record ChargeRun
     /// <summary>From the samples and the set air on; no answer where this air cannot bring it there.</summary>
     public required Outcome<KilnForecast> Forecast { get; init; }
 
+    /// <summary>By the air the schedule lists, set now: told where the air that is set does not bring it to the target; null elsewhere.</summary>
+    public Outcome<KilnForecast>? Listed { get; init; }
+
     /// <summary>When the samples were last weighed.</summary>
     public required DateTime WeighedAt { get; init; }
 
@@ -144,6 +147,7 @@ public sealed record ChargeRun
                 Rate = (rate as Outcome<KilnRate>.Done)?.Value ?? (begun is { } taught ? new KilnRate(taught.Rate.Factor, taught.Rate.Spread, taught.Rate.Factor) : null),
             };
             var forecast = KilnDrying.Forecast(asked);
+            var listedAir = set is not null && mean > charge.Target && forecast is Outcome<KilnForecast>.NoAnswer ? KilnDrying.Forecast(asked with { Schedule = schedule }) : null;
             var weighed = bySamples ? charge.SoundSamples.Max(sample => sample.Weighings[^1].At) : charge.LoadedAt;
             var stood = SampleRow.Stood(charge, weighed, now);
             var (driest, wettest) = bySamples ? (charge.Driest!.Moisture, charge.Wettest!.Moisture) : (Read(state, charge).Min(stack => stack.Moisture), controlling);
@@ -161,11 +165,12 @@ public sealed record ChargeRun
                 Set = set,
                 Was = charge.Settings.Count > 1 ? charge.Settings[^2] : null,
                 EmcSet = set is null ? null : EmcOf(set.DryBulb, set.WetBulb),
-                Next = ChargeChange.Of(finish, equalizing, charge.Target, schedule, controlling, atSetting, mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast) with { StepsBy = rule },
+Next = ChargeChange.Of(finish, equalizing, charge.Target, schedule, controlling, atSetting, mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast, listedAir is Outcome<KilnForecast>.Done) with { StepsBy = rule },
                 Frozen = FrozenBy(charge),
                 Rate = rate,
                 Begun = begun,
                 Forecast = forecast,
+                Listed = listedAir,
                 WeighedAt = weighed,
                 StoodSince = stood,
                 Equalizing = equalizing,

@@ -148,8 +148,12 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
         var running = times.ForecastNear(moisture).Then(near => KilnRunHeat.Of(near, new KilnLoad(OvenDry(stack), moisture, near.Steps[0].Step.DryBulb), Outside)) is Outcome<KilnRunHeat>.Done(var heat) ? heat.Running : default;
         return ChargeEnd.Of(state, charge, state.Today.ToDateTime(TimeOnly.MinValue)) is { } end
             ? (end.From, end.Left, running)
-            : times.From(moisture).Then<(DateTime, TimeBand, Power)>(band => (charge.LoadedAt, band.Plus(Finish(stack)), running));
+            : times.From(moisture).Then<(DateTime, TimeBand, Power)>(band => (ReadAt(charge, stack), band.Plus(Finish(stack)), running));
     }
+
+    // Hours to go are counted from where the moisture was measured, not from the loading.
+    private static DateTime ReadAt(BookState.Charge charge, BookState.Stack stack) =>
+        charge.SoundSamples.Where(sample => sample.Weighings.Count > 0).Select(sample => sample.Weighings[^1].At).Append(charge.LoadedAt).Concat(charge.SampleMean is null && stack.Moisture?.At is { } at ? [at] : []).Max();
 
     private Outcome<(DateTime Since, TimeBand Band, Power Running)> InVacuum(BookState.Charge charge, BookState.Kiln kiln, BookState.Stack stack) =>
         ChargeEnd.Of(state, charge, state.Today.ToDateTime(TimeOnly.MinValue)) is { } end ? (end.From, end.Left, default(Power))
