@@ -57,6 +57,24 @@ public sealed class ChargeAgreesTests
     }
 
     [Fact]
+    public void Order_of_which_one_small_pack_is_there_waits_for_the_kiln()
+    {
+        var yard = DemonstrationBook.On(new(2026, 11, 6));
+        var order = yard.Orders["O-301"];
+        var pack = DemonstrationBook.Yard.Packs["P-118"]; // as it was before it was shipped
+        var state = yard with { Orders = yard.Orders.SetItem("O-301", order with { Packs = order.Packs.Add("P-118") }), Packs = yard.Packs.SetItem("P-118", pack with { Order = "O-301", Line = 1 }) };
+
+        var why = MorningSheet.For(state, null, SeasonNow.NotAsked).Tasks.First(task => task.At == "O-301").Why;
+
+        Assert.Equal(Boardwright.Yard.Book.State.StackStage.InKiln, state.Stacks["S-07"].Stage);
+        Assert.Contains($"; {pack.Footage.Count:#,0} bf of it are packed, the rest is not out of the kiln", why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void White_oak_loaded_in_the_vacuum_kiln_against_the_plan_is_cautioned_on_its_charge() =>
+        Assert.Equal("Loaded against its wood.", Sheet(DemonstrationBook.On(new(2026, 11, 8)), "V-20").Caution?.First);
+
+    [Fact]
     public void Charge_weighed_every_other_day_is_weighed_again_on_the_day_the_sheet_names()
     {
         // Weighed on 21, 24, 27, 29, 31 October and 2 November: gaps of 3, 3, 2, 2 and 2 days.

@@ -109,6 +109,8 @@ public sealed record ChargeSheet
         : ChargeRun.FrozenBy(charge) is { } frozen ? ("Leave the setting.", $"{Capital(frozen)}; nothing is known of the air until it is wet and read again.")
         : safety.Where(one => one is { TooFast: true, Row.Sample.Retired: false }).MaxBy(one => one.Times) is { } fast
             ? ("Drying too fast.", string.Create(CultureInfo.InvariantCulture, $"Sample {fast.Row.Sample.Name} lost {fast.Row.DailyLossPct:0.0} % a day; {fast.SafeWords} % is safe for {fast.Species.CommonName} this thick while it is green. Hold the step, raise the wet bulb, look for checks now: at this rate it is in danger for {fast.HoursInDanger:0} h more."))
+        : charge.Stacks.Select(tag => LoadInTheWay.Closed(state, state.Kilns[charge.Kiln], state.Stacks[tag])).FirstOrDefault(words => words is not null) is { } closed
+            ? ("Loaded against its wood.", $"{closed}. Vapour leaves it by its faces alone: expect it slow and wet inside, go by a board cut through, not by the days told here.")
         : stall is not null && stall.To >= (charge.Settings.LastOrDefault()?.At ?? DateTime.MinValue) ? ("It stands still.", stall.Says)
         : state.Kilns[charge.Kiln].Installed.Type == Book.Facts.KilnType.RadioFrequencyVacuum
             ? ("The vessel is a confined space.", "Radio frequency off, locked out and earthed, pressure equalized, a second person outside. No metal with the wood. The kiln maker’s instructions and the local rules decide.")

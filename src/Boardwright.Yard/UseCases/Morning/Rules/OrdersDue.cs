@@ -17,12 +17,23 @@ internal static class OrdersDue
                 continue;
             var line = order.Lines.First(line => !line.IsFilled).Asked;
             var left = line.DueOn.DayNumber - state.Today.DayNumber;
-            var ready = line.Stacks.Count > 0 && line.Stacks.All(tag => state.Stacks.GetValueOrDefault(tag)?.Stage is Book.State.StackStage.KilnDried or Book.State.StackStage.Dressed) || order.Packs.Count > 0;
             yield return new(order.Tag, left < 0 ? $"Ring {order.Customer}: {line.Goods} is late." : $"Get {line.Goods} ready for {order.Customer}.",
-                $"{(left < 0 ? $"{-left} {(left == -1 ? "day" : "days")} past its day" : left == 0 ? "Due today" : $"Due {line.DueOn:ddd} {DayWords.Of(line.DueOn, state.Today)}")}{(line.Stacks.Count == 0 ? "" : ready ? "; its wood is dry or packed" : "; its wood is not out of the kiln")}{(left < 0 && season.Of(order.Tag, line.Line)?.Likely is { } likely ? $"; ready about {DayWords.Of(likely, state.Today)} by the season’s plan" : "")}: {line.Specification}.",
+                $"{(left < 0 ? $"{-left} {(left == -1 ? "day" : "days")} past its day" : left == 0 ? "Due today" : $"Due {line.DueOn:ddd} {DayWords.Of(line.DueOn, state.Today)}")}{WoodWords(state, order, line)}{(left < 0 && season.Of(order.Tag, line.Line)?.Likely is { } likely ? $"; ready about {DayWords.Of(likely, state.Today)} by the season’s plan" : "")}: {line.Specification}.",
                 new("Asked", $"{line.Quantity:#,0.#}", WoodWorth.UnitWords(line.Unit), $"due {DayWords.Of(line.DueOn, state.Today)}") { Source = $"order taken {order.TakenAt:d MMM yyyy}", Inputs = [("a day late costs", $"{order.LatePerDayMoney:0}"), ("importance", $"{order.Importance} of 5")] },
                 new(order.LatePerDayMoney * WeekDays, Math.Max(1, left), $"a week late at {order.LatePerDayMoney:0} a day"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
             { Standing = left < 0 ? "late" : null };
         }
+    }
+
+    // One small pack is not the whole line.
+    private static string WoodWords(YardState state, Book.State.Order order, Book.Facts.OrderLine line)
+    {
+        var packed = AsOrdered.PackedBf(state, order, line.Line);
+        var rest = WoodWorth.FootageOf(line) - packed;
+        return line.Stacks.Count == 0 && packed <= 0.0 ? ""
+            : rest <= 0.0 ? "; its wood is packed"
+            : line.Stacks.Count > 0 && line.Stacks.All(tag => state.Stacks.GetValueOrDefault(tag)?.Stage is Book.State.StackStage.KilnDried or Book.State.StackStage.Dressed) ? "; its wood is dry"
+            : packed > 0.0 ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"; {packed:#,0} bf of it are packed, the rest is not out of the kiln")
+            : "; its wood is not out of the kiln";
     }
 }
