@@ -165,7 +165,7 @@ public sealed record ChargeRun
                 Set = set,
                 Was = charge.Settings.Count > 1 ? charge.Settings[^2] : null,
                 EmcSet = set is null ? null : EmcOf(set.DryBulb, set.WetBulb),
-Next = ChargeChange.Of(finish, equalizing, charge.Target, schedule, controlling, atSetting, mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast, listedAir is Outcome<KilnForecast>.Done) with { StepsBy = rule },
+                Next = ChargeChange.Of(finish, equalizing, charge.Target, schedule, controlling, atSetting, mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast, listedAir is Outcome<KilnForecast>.Done) with { StepsBy = rule },
                 Frozen = FrozenBy(charge),
                 Rate = rate,
                 Begun = begun,
