@@ -66,6 +66,40 @@ public sealed class OrderCoverTests
         Assert.Contains($"it serves {serving.Order}", new OrderCover("O-303", ready, "").Do, StringComparison.Ordinal);
     }
 
+    /// <summary>Keeping a whole stack for one order must not take from another what the plan serves it with.</summary>
+    [Fact]
+    public void Stack_that_serves_another_order_is_not_kept_whole()
+    {
+        var serving = Made.Answer.Plan.Servings.First(one => one.Quantity.Count > 100.0 && one.Order != "O-303");
+
+        Assert.False(new OrderCover("O-303", WorkedReady.Of(Made, Index("O-303"), new(serving.Stack, true, 0m)), "").MayBeKept);
+        Assert.True(Season.Covers["O-303"].MayBeKept);
+    }
+
+    /// <summary>What was kept for an order beside the wood it names is wood the planner may give it, and nobody else.</summary>
+    [Fact]
+    public void Stack_kept_for_an_order_serves_that_order_alone()
+    {
+        var kept = Yard with { Stacks = Yard.Stacks.SetItem("S-06", Yard.Stacks["S-06"] with { ReservedFor = "O-303" }) };
+
+        var orders = Assert.IsType<Boardwright.Quantities.Outcome<PlanYard>.Done>(PlanYard.Of(kept, 42)).Value.Input.Orders;
+
+        Assert.Contains(orders.Single(order => order.Id == "O-303").Wood, wood => wood.Stack == "S-06");
+        Assert.All(orders.Where(order => order.Id != "O-303"), order => Assert.DoesNotContain(order.Wood, wood => wood.Stack == "S-06"));
+    }
+
+    [Fact]
+    public void Wood_kept_for_an_order_and_the_rest_of_a_shaky_one_are_promised_to_no_stranger()
+    {
+        var kept = Yard with { Stacks = Yard.Stacks.SetItem("S-06", Yard.Stacks["S-06"] with { ReservedFor = "O-303" }) };
+        IEnumerable<string> Offered(YardState state) => Assert.IsType<Boardwright.Quantities.Outcome<PromiseAnswer>.Done>(PromiseAnswer.Of(state, Made, "northern red oak", "4/4", "100", "2026-12-10")).Value.Stacks.Select(one => one.Stack);
+
+        Assert.True(Made.Enough[Index("O-303")] < 0.85);
+        Assert.Contains("S-06", Offered(Yard));
+        Assert.DoesNotContain("S-06", Offered(kept));
+        Assert.DoesNotContain("S-10", Offered(Yard));
+    }
+
     [Fact]
     public void Stack_advised_for_one_order_is_offered_to_no_other()
     {

@@ -13,14 +13,17 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="What">How much of what wood it is.</param>
 public sealed record OrderCover(string Order, WorkedReady Ready, string What)
 {
-    private const double SureEnough = 0.85;
+    internal const double SureEnough = 0.85;
     private const double LeastBf = 1.0;
 
     /// <summary>The stack.</summary>
     public string Stack => Ready.Stack;
 
     /// <summary>The advice in one line: the stack, whether it meets the day, and whom else it serves.</summary>
-    public string Do => $"Put {Stack} behind {Order}: {(Ready.LateDays > 0 ? $"what falls short then comes {PromisesByPlan.Days(Ready.LateDays)} late, the least late there is" : "in time")}{(Ready.InPlan ? "" : ", if a kiln is found for it")}{(Ready.Serves.Count > 0 ? $"; it serves {string.Join(", ", Ready.Serves)} too" : "")}.";
+    public string Do => $"Put {Stack} behind {Order}: {(Ready.LateDays > 0 ? $"what falls short then comes {PromisesByPlan.Days(Ready.LateDays)} late, the least late there is" : "in time")}{(Ready.InPlan ? "" : ", if a kiln is found for it")}{(Ready.Serves.Count > 0 ? $"; it serves {string.Join(", ", Ready.Serves)} too, so it is not kept whole: what they leave of it is there" : "")}.";
+
+    /// <summary>True where the whole stack may be kept for the order: the plan serves no other from it.</summary>
+    public bool MayBeKept => Ready.Serves.Count == 0;
 
     /// <summary>What it is, and when it is ready.</summary>
     public string Words => $"{What} {Ready.Words}{(Ready.LateDays > 0 ? " It covers the volume, not the day: say so to the customer." : "")}";
@@ -44,7 +47,7 @@ public sealed record OrderCover(string Order, WorkedReady Ready, string What)
         return found;
     }
 
-    // The least late; of those the one the plan dries anyway, then the largest.
+    // What serves no other order; of those the least late; of those the one the plan dries anyway, then the largest.
     private static OrderCover? Of(YardState state, PlanMade made, SeasonPromise promise, IEnumerable<string> taken)
     {
         var index = Index(made, promise);
@@ -52,7 +55,7 @@ public sealed record OrderCover(string Order, WorkedReady Ready, string What)
             return null;
         var ready = AsGood(state, made, index).Where(one => !promise.Stacks.Contains(one.Stack) && state.Stacks[one.Stack].ReservedFor is null && !taken.Contains(one.Stack))
             .Select(one => WorkedReady.Of(made, index, one)).Where(one => one.On is not null && one.SpareBf >= LeastBf)
-            .OrderBy(one => one.LateDays).ThenByDescending(one => one.InPlan).ThenByDescending(one => one.SpareBf).FirstOrDefault();
+            .OrderBy(one => one.Serves.Count > 0).ThenBy(one => one.LateDays).ThenByDescending(one => one.InPlan).ThenByDescending(one => one.SpareBf).FirstOrDefault();
         return ready is null ? null : new(promise.Line.Id, ready, string.Create(CultureInfo.InvariantCulture, $"{ready.SpareBf:#,0} bf of {state.Stacks[ready.Stack].Species.CommonName} {state.Stacks[ready.Stack].Thickness}, kept for nobody."));
     }
 

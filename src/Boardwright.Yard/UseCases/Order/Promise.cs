@@ -69,16 +69,17 @@ public sealed record PromiseAnswer(Answer Answer, string Words, DateOnly? Likely
             : new(Answer.No, Say($"No: not before {DayWords.Of(likely, state.Today)}, {DayWords.Of(late, state.Today)} to be sure.{moves}"), likely, late, stacks, all - bf, planMoves);
     }
 
-    // Wood of the mill that is kept for nobody, the soonest first: out of a charge of the plan, or with a kiln of its own.
+    // Wood of the mill that is kept for nobody, the soonest first; not what is left of a stack whose own order may come short: out of a charge of the plan, or with a kiln of its own.
     private static List<(string Tag, double Spare, DateOnly? Half, DateOnly? Most, bool Planned)> Wood(YardState state, PlanMade made, Species species, NominalThickness thickness)
     {
         var calendar = made.Input.Calendar;
         var found = new List<(string, double, DateOnly? Half, DateOnly?, bool)>();
+        var shaky = Enumerable.Range(0, made.Input.Orders.Count).Where(order => made.Enough[order] < OrderCover.SureEnough).SelectMany(made.ServedBy).ToHashSet(StringComparer.Ordinal);
         foreach (var planned in made.Input.Stacks)
         {
             var stack = state.Stacks[planned.Id];
             var spare = made.Yard.Yields[planned.Id].Likely - made.Answer.Plan.Servings.Where(serving => serving.Stack == planned.Id).Sum(serving => serving.Quantity.Count);
-            if (stack is not { Owner: "mill", NeverKiln: false, Product: Product.Boards } || stack.Species != species || stack.Thickness != thickness || spare < 1.0)
+            if (stack is not { Owner: "mill", NeverKiln: false, Product: Product.Boards } || stack.Species != species || stack.Thickness != thickness || stack.ReservedFor is not (null or "stock") || shaky.Contains(planned.Id) || spare < 1.0)
             {
                 continue;
             }

@@ -58,7 +58,7 @@ internal sealed class PlanOrders(YardState state, PlanFigures figures, PlanStack
     private PlannedLine Line(string id, BookState.Order order, BookState.OrderPosition line)
     {
         var unusable = new List<string>();
-        var wood = Named(line.Asked, unusable).Concat(Others(line.Asked)).DistinctBy(one => one.Stack).Take(30).ToList();
+        var wood = Named(line.Asked, unusable).Concat(Others(order.Tag, line.Asked)).DistinctBy(one => one.Stack).Take(30).ToList();
         var quantity = BoardFeet.From(Math.Max(1.0, Quantity(order, line, wood)));
         var planed = line.Asked.DressedMm is not null ? Math.Max(1, (int)Math.Ceiling(quantity.Count / PlanerRun())) : 0;
         return new(id, order, line.Asked, new(id, line.Asked.DueOn, quantity, wood, planed, Math.Clamp(order.Importance, 1, 5), order.LatePerDayMoney), unusable);
@@ -85,11 +85,11 @@ internal sealed class PlanOrders(YardState state, PlanFigures figures, PlanStack
         }
     }
 
-    // Other wood of the mill that is as good as what the order names and is kept for nobody.
-    private IEnumerable<OrderWood> Others(OrderLine asked) => asked.Unit != OrderUnit.Bf || asked.CustomerWood || asked.NeverKiln || asked.Species is null || asked.ThicknessQuarters is null
+    // Other wood of the mill that is as good as what the order names and is kept for nobody, or for this order.
+    private IEnumerable<OrderWood> Others(string order, OrderLine asked) => asked.Unit != OrderUnit.Bf || asked.CustomerWood || asked.NeverKiln || asked.Species is null || asked.ThicknessQuarters is null
         ? []
         : state.Stacks.Values
-            .Where(stack => stack.IsHere && planned.Contains(stack.Tag) && stack is { Owner: "mill", NeverKiln: false, Product: Product.Boards } && stack.ReservedFor is null or "stock")
+            .Where(stack => stack.IsHere && planned.Contains(stack.Tag) && stack is { Owner: "mill", NeverKiln: false, Product: Product.Boards } && (stack.ReservedFor is null or "stock" || stack.ReservedFor == order))
             .Where(stack => !asked.Stacks.Contains(stack.Tag) && stack.Species.CommonName == asked.Species && stack.Thickness.Quarters == asked.ThicknessQuarters)
             .Where(stack => (asked.Grain ?? stack.Grain) == stack.Grain && Fault(asked, stack) is null)
             .Select(stack => new OrderWood(stack.Tag, Kilned(asked, stack), figures.OtherWoodMoney));
