@@ -40,17 +40,24 @@ internal sealed partial class Fold
 
     private Refusal? On(KilnInstalled fact) =>
         InRange("capacity_bf", fact.CapacityBf, 1.0, 1e6, "1 to 1e6 bf")
+        ?? (fact.LoadMaxKg is { } carries ? InRange("load_max_kg", carries, 1.0, 1e6, "1 to 1e6 kg, or nothing") : null)
         ?? Set(kilns, fact.Kiln, kilns.TryGetValue(fact.Kiln, out var old) ? old with { Installed = fact, History = old.History.Add(entry.Number) } : new Kiln(fact.Kiln, fact) { History = [entry.Number] });
 
     private Refusal? On(BoilerInstalled fact) =>
         InRange("steady_output_kw", fact.SteadyOutputKw, 0.0, 1e5, "0 to 1e5 kW")
         ?? Set(boilers, fact.Boiler, boilers.TryGetValue(fact.Boiler, out var old) ? old with { Installed = fact, History = old.History.Add(entry.Number) } : new Boiler(fact.Boiler, fact) { History = [entry.Number] });
 
-    private Refusal? On(EquipmentDown fact) => Outages(fact.Equipment, outages => outages.Any(o => o.To is null)
+    private Refusal? On(EquipmentDown fact) => BackInOrder(fact.BackExpectedOn, fact.BackLateOn) ?? Outages(fact.Equipment, outages => outages.Any(o => o.To is null)
         ? new Refusal("equipment", fact.Equipment, "equipment that is running; this one is down already")
         : outages.Add(new(entry.Number, entry.HappenedAt, null, fact.Why, fact.BackExpectedOn, fact.BackLateOn)));
 
-    private Refusal? On(EquipmentPromised fact) => Outages(fact.Equipment, outages => outages.FindIndex(o => o.To is null) is >= 0 and var which
+    // "At the latest" is not before "expected", and neither before it stopped.
+    private Refusal? BackInOrder(DateOnly? expected, DateOnly? late) =>
+        expected is { } back && back < DateOnly.FromDateTime(entry.HappenedAt) ? new Refusal("back_expected_on", $"{back:yyyy-MM-dd}", $"{entry.HappenedAt:yyyy-MM-dd}, the day of this entry, or later")
+        : late is { } last && (expected ?? DateOnly.FromDateTime(entry.HappenedAt)) is var first && last < first ? new Refusal("back_late_on", $"{last:yyyy-MM-dd}", $"{first:yyyy-MM-dd} or later: at the latest is not before it is expected")
+        : null;
+
+    private Refusal? On(EquipmentPromised fact) => BackInOrder(fact.BackExpectedOn, fact.BackLateOn) ?? Outages(fact.Equipment, outages => outages.FindIndex(o => o.To is null) is >= 0 and var which
         ? outages.SetItem(which, outages[which] with { BackExpectedOn = fact.BackExpectedOn, BackLateOn = fact.BackLateOn })
         : new Refusal("equipment", fact.Equipment, "equipment that is down"));
 

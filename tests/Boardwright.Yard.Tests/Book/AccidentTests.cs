@@ -183,6 +183,16 @@ public sealed class AccidentTests
     }
 
     [Fact]
+    public void Equipment_is_back_at_the_latest_not_before_it_is_expected()
+    {
+        Assert.Equal("back_late_on", yard.Refused(new EquipmentDown("B1", "tube leak", new(2026, 11, 16), new(2026, 11, 15))).What);
+        Assert.Equal("back_expected_on", yard.Refused(new EquipmentDown("B1", "tube leak", new(2020, 1, 1))).What);
+        yard.Done(new EquipmentDown("B1", "tube leak", new(2026, 11, 16), new(2026, 11, 16)));
+
+        Assert.Equal("back_late_on", yard.Refused(new EquipmentPromised("B1", new(2026, 11, 23), new(2026, 11, 22))).What);
+    }
+
+    [Fact]
     public void Equipment_is_down_from_one_entry_to_another()
     {
         yard.Done(new EquipmentDown("B1", "tube leak", new(2026, 11, 16), new(2026, 11, 23)), new EquipmentPromised("B1", new(2026, 11, 23)));

@@ -27,6 +27,35 @@ public sealed class ChargeRestartTests
     }
 
     [Fact]
+    public void Kiln_is_not_warm_again_while_no_boiler_runs()
+    {
+        var book = Stopped();
+        Done(book.Write("Pell", new EquipmentDown("B2", "pump", book.State.Today.AddDays(2))));
+        foreach (var step in KilnRestart.OfAir.TakeWhile(step => step != RestartStep.Heated))
+        {
+            Done(ChargeRestart.Tick(book, "C-61", step.ToString(), "Pell", PostedKey.None));
+        }
+
+        var reason = Refused(ChargeRestart.Tick(book, "C-61", nameof(RestartStep.Heated), "Pell", PostedKey.None));
+        Assert.StartsWith("a boiler that runs: B1 and B2 are down", reason.Accepted, StringComparison.Ordinal);
+
+        Done(book.Write("Pell", new EquipmentBack("B2")));
+        Done(ChargeRestart.Tick(book, "C-61", nameof(RestartStep.Heated), "Pell", PostedKey.None));
+    }
+
+    [Fact]
+    public void Sheet_says_first_that_no_boiler_runs()
+    {
+        var book = DemonstrationBook.Open();
+        Done(book.Write("Pell", new EquipmentDown("B2", "pump", book.State.Today.AddDays(2))));
+
+        var task = Assert.Single(MorningSheet.For(book.State, null, SeasonNow.NotAsked).Tasks, task => task.Do.StartsWith("No boiler runs", StringComparison.Ordinal));
+
+        Assert.Contains("B1, B2 are down", task.Why, StringComparison.Ordinal);
+        Assert.DoesNotContain(MorningSheet.For(DemonstrationBook.Yard, null, SeasonNow.NotAsked).Tasks, one => one.Do.StartsWith("No boiler runs", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Spray_before_heat_is_refused_with_what_comes_next()
     {
         var book = Stopped();

@@ -72,8 +72,14 @@ public sealed record ChargeRestart(Gap Gap, StopRisk Risk, Elapsed Stood, IReadO
             read.Refuse("Step", step, $"a charge that was interrupted and is not back yet; {tag} dries");
         else if (!Enum.TryParse<RestartStep>(step, out var given) || given != next.Step)
             read.Refuse("Step", step, $"the next one: {next.Do} Heat comes before spray");
+        else if (next.Step == RestartStep.Heated && NoHeat(state, charge))
+            read.Refuse("Step", RestartLine.DoneWords(next.Step), $"a boiler that runs: {string.Join(" and ", state.Boilers.Keys)} {(state.Boilers.Count == 1 ? "is" : "are")} down in the book; write under Boiler that it works again");
         return read.Then(() => key.Write(book, who, new RestartStepDone(tag, next!.Step)));
     }
+
+    // A kiln heated by water has none while every boiler is down.
+    private static bool NoHeat(YardState state, Charge charge) =>
+        state.Kilns[charge.Kiln].Installed.HeatAtWaterC is not null && state.Boilers.Count > 0 && state.Boilers.Values.All(boiler => boiler.Down is not null);
 
     // Whoever set it or weighed it after the stop has run it on; a stop of days ago that nobody ticked is no longer asked about.
     private static bool IsOver(Charge charge, Gap gap, DateTime now) => charge.Restarts.Any(tick => tick.Step == RestartStep.Resumed && tick.At >= gap.From)

@@ -28,6 +28,9 @@ internal static class HeatShort
     internal static decimal Margin(YardState state) =>
         (decimal)((state.Setting("kiln_day_margin") ?? 0.0) * state.Kilns.Values.Where(kiln => kiln.Installed.HeatAtWaterC is not null).Sum(kiln => kiln.Installed.CapacityBf) / 1000.0);
 
+    // What is at stake in the kilns themselves while nothing keeps them warm.
+    private static decimal RunningWorth(YardState state) => state.Charges.Values.Where(charge => charge.IsRunning && state.Kilns[charge.Kiln].Installed.HeatAtWaterC is not null).Sum(charge => WoodWorth.Of(state, charge));
+
     internal static string Celsius(double celsius) => DayWords.Celsius(celsius);
 
     // The worst of the days that are short in any case; the days to act end with the first of them.
@@ -39,7 +42,10 @@ internal static class HeatShort
         yield return Decide(state, worst.Day, days[0].Day, worst.OutsideC, days.Count == 1 ? "" : $"{days.Count} days are short by the season’s plan, {DayWords.Of(days[0].Day, state.Today)} to {DayWords.Of(days[^1].Day, state.Today)}; this is the worst. ", Figure(state, sheet, worst));
     }
 
-    private static DayTask Decide(YardState state, DateOnly day, DateOnly first, double outsideC, string more, Traced figure) => new(
+    private static DayTask Decide(YardState state, DateOnly day, DateOnly first, double outsideC, string more, Traced figure) => state.Boilers.Values.All(boiler => boiler.Down is not null)
+        ? new("now", "No boiler runs: shut first what is in danger first.", $"{string.Join(", ", state.Boilers.Values.Select(boiler => boiler.Name))} {(state.Boilers.Count == 1 ? "is" : "are")} down. {more}{Celsius(outsideC)} outside. The boiler’s page tells which kiln to shut, and in how many hours each charge stains, regains or its coil freezes.", figure,
+            new(Margin(state) + RunningWorth(state), 1, "the kilns’ day and the wood in them"), Duties.Office | Duties.Kilns, "/boiler", "What to shut first")
+        : new(
         $"{DayWords.Of(day, state.Today)}", "Decide how to get through the cold day.", $"{more}{Celsius(outsideC)} outside: turn the shop down, let one kiln drift, or warm up slower.", figure,
         new(Margin(state), Math.Max(1, first.DayNumber - state.Today.DayNumber), "a day of all heated kilns, at the kiln-day margin"), Duties.Office | Duties.Kilns, "/boiler", "See the boiler");
 }
