@@ -105,6 +105,21 @@ public sealed class ChargeRestartTests
         Assert.Equal(2.0, (after.Next.DueAt!.Value - before.Next.DueAt!.Value).TotalHours, 1e-6);
     }
 
+    /// <summary>Weights taken while it stands hold what it lost meanwhile: on fewer hours they would tell of quicker drying, and an open stop would bring the end nearer.</summary>
+    [Fact]
+    public void Open_stop_in_which_the_samples_were_weighed_makes_nothing_quicker()
+    {
+        var book = DemonstrationBook.Open();
+        var before = Run(book);
+        Done(ChargeStop.Write(book, "C-61", Cut() with { From = "2026-11-01 18:00", To = null }, PostedKey.None));
+        var after = Run(book);
+
+        Assert.Equal(new(2026, 11, 2, 6, 10, 0), after.WeighedAt);
+        Assert.True(after.DryAt(f => f.HoursP50) > before.DryAt(f => f.HoursP50));
+        Assert.Equal(before.Fastest!.DailyLossPct!.Value, after.Fastest!.DailyLossPct!.Value, 1e-9);
+        Assert.True(ChargeEnd.Of(book.State, book.State.Charges["C-61"], book.Now)!.Out >= ChargeEnd.Of(DemonstrationBook.Yard, DemonstrationBook.Yard.Charges["C-61"], book.Now)!.Out);
+    }
+
     [Fact]
     public void Red_oak_below_20_percent_is_at_low_risk()
     {

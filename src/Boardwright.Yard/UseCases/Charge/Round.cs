@@ -29,13 +29,20 @@ public sealed record SampleRow(Sample Sample, double? DailyLossPct, double LowG,
     }
 
     private static double? Loss(Charge charge, Sample sample) => sample.Weighings.Count < 2 ? null
-        : SampleTrend.DailyLossPercent(sample.Weighings[^2].Moisture, sample.Weighings[^1].Moisture, Between(sample.Weighings[^2].At, sample.Weighings[^1].At), Stood(charge, sample.Weighings[^2].At, sample.Weighings[^1].At));
+        : SampleTrend.DailyLossPercent(sample.Weighings[^2].Moisture, sample.Weighings[^1].Moisture, Between(sample.Weighings[^2].At, sample.Weighings[^1].At), StoodBetween(charge, sample.Weighings[^2].At, sample.Weighings[^1].At));
 
     /// <summary>Time in which a charge did not dry, inside a stretch of time.</summary>
     public static Elapsed Stood(Charge charge, DateTime from, DateTime to)
     {
         ArgumentNullException.ThrowIfNull(charge);
         return Elapsed.FromSeconds(charge.Gaps.Sum(gap => Math.Max(0.0, (Earlier(gap.To ?? to, to) - Later(gap.From, from)).TotalSeconds)));
+    }
+
+    /// <summary>The same between two weighings. A stop in which the later one falls is not taken off: what the wood lost in it is in that weight, and on fewer hours it would count as quicker drying.</summary>
+    public static Elapsed StoodBetween(Charge charge, DateTime from, DateTime weighed)
+    {
+        ArgumentNullException.ThrowIfNull(charge);
+        return Stood(charge with { Gaps = charge.Gaps.RemoveAll(gap => gap.From < weighed && (gap.To ?? DateTime.MaxValue) > weighed) }, from, weighed);
     }
 
     private static Elapsed Between(DateTime from, DateTime to) => Elapsed.FromSeconds(Math.Max(0.0, (to - from).TotalSeconds));

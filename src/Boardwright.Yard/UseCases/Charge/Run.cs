@@ -237,7 +237,7 @@ public sealed record ChargeRun
             var (from, to) = (charge.Settings[i].At, i + 1 < charge.Settings.Count ? charge.Settings[i + 1].At : weighed);
             var until = to < weighed ? to : weighed;
             if (until > from)
-                held.Add(new(Elapsed.FromSeconds((until - from).TotalSeconds) - SampleRow.Stood(charge, from, until), charge.Settings[i].DryBulb, charge.Settings[i].WetBulb));
+                held.Add(new(Elapsed.FromSeconds((until - from).TotalSeconds) - (until == weighed ? SampleRow.StoodBetween(charge, from, until) : SampleRow.Stood(charge, from, until)), charge.Settings[i].DryBulb, charge.Settings[i].WetBulb));
         }
 
         var first = MoistureContent.FromFraction(charge.SoundSamples.Average(sample => sample.Weighings[0].Moisture.Fraction));
