@@ -52,7 +52,7 @@ public static class YardHeat
             : null;
     }
 
-    // A boiler that came back during a day is counted on from the next.
+    // A boiler that came back during a day gives what it gives from then on: the day counts.
     private static (DateOnly From, DateOnly? Until) Days(BookState.Outage outage) => (
-        DateOnly.FromDateTime(outage.From), outage.To is { } to ? DateOnly.FromDateTime(to).AddDays(1) : outage.BackExpectedOn);
+        DateOnly.FromDateTime(outage.From), outage.To is { } to ? DateOnly.FromDateTime(to) : outage.BackExpectedOn);
 }

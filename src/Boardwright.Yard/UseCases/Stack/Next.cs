@@ -46,6 +46,8 @@ public sealed record StackNext(string Do, string Why, string Key, string Path)
         if (state.PlannedCharges.Values.FirstOrDefault(charge => charge.Stacks.Contains(stack.Tag)) is { } planned)
             return Planned(state, stack, drying, planned, season) with { Beside = OwnLoad.Beside(state, planned, season, stack.Tag) };
         var days = state.Today.DayNumber - reading.At.Day().DayNumber;
+        if (season.ChargeOf(stack.Tag) is { Tag: null } worked)
+            return ByPlan(state, stack, worked, season.Name, days, $"{Gains(drying)}.");
         return drying?.Gain is not null ? new("Load it in a kiln when one is free.", $"Dry enough or not, left outdoors it gains: {Ahead(drying)}.", "Load a charge", $"/charges/new?stacks={stack.Tag}")
             : drying is { IsReady: true } ? new("Load it in a kiln when one is free.", "It is dry enough for the kiln.", "Load a charge", $"/charges/new?stacks={stack.Tag}")
             : days > OldDays ? new("Read it again.", $"The last reading is {days} days old.", "Another reading", read)
@@ -69,7 +71,16 @@ public sealed record StackNext(string Do, string Why, string Key, string Path)
         var why = $"Your load {planned.Tag}, {planned.Kiln} on {DayWords.Of(planned.InOn, state.Today)}, cannot be: {hindered}.";
         return worked is null
             ? new($"Plan another load for {stack.Tag}.", why, "Load a charge", $"/charges/new?stacks={stack.Tag}")
-            : new($"Load it in {worked.Kiln} on {DayWords.Of(worked.In.Day(), state.Today)}{KilnsToLoad.With(worked.Stacks.Select(one => one.Tag).Where(tag => tag != stack.Tag))}.", $"By {char.ToLowerInvariant(plan[0])}{plan[1..]}, the worked one. {why}",
+            : ByPlan(state, stack, worked, plan, 0, $". {why}");
+    }
+
+    // What the worked plan does with it; a reading too old to load by comes before.
+    private static StackNext ByPlan(YardState state, Stack stack, SeasonCharge worked, string plan, int days, string more)
+    {
+        var place = $"{worked.Kiln} on {DayWords.Of(worked.In.Day(), state.Today)}";
+        return days > OldDays
+            ? new($"Read it again before it goes into {place}.", $"The last reading is {days} days old.", "Another reading", $"/stacks/{stack.Tag}/read")
+            : new($"Load it in {place}{KilnsToLoad.With(worked.Stacks.Select(one => one.Tag).Where(tag => tag != stack.Tag))}.", $"By {char.ToLowerInvariant(plan[0])}{plan[1..]}, the worked one{(worked.Serves.Count > 0 ? $", for {string.Join(", ", worked.Serves)}" : ", for stock")}{more}",
                 $"Load {worked.Kiln}", $"/charges/new?kiln={worked.Kiln}&stacks={string.Join(',', worked.Stacks.Select(one => one.Tag))}");
     }
 
