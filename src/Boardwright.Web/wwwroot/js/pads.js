@@ -22,6 +22,10 @@ for (const form of /** @type {NodeListOf<HTMLFormElement>} */ (document.querySel
 
 /** @param {HTMLFormElement} form What a length key writes, before it is pressed: "7¾ in × 10 ft". @param {HTMLElement | null} key */
 function boardWords(form, key) {
+  if (key?.dataset.words) {
+    return key.dataset.words;
+  }
+
   const typed = (/** @type {string} */ name) => /** @type {HTMLInputElement | null} */ (form.querySelector(`input[name="${name}"]`))?.value.trim() ?? "";
   const width = typed("other_width") || form.querySelector("[data-width-shown]")?.textContent || "?";
   const length = (key instanceof HTMLButtonElement && key.value) || typed("other_length") || "?";
@@ -54,6 +58,11 @@ function showRow(form, all, sending) {
       undo.disabled = sending;
       undo.onclick = () => document.dispatchEvent(new CustomEvent("boardwright-drop", { detail: last }));
     }
+  }
+
+  // What the book knows as the last board is not the last one pressed.
+  for (const same of /** @type {NodeListOf<HTMLElement>} */ (form.querySelectorAll("[data-same]"))) {
+    same.hidden = mine.length > 0;
   }
 
   // The book's own last line would take back another board than the last pressed one.
@@ -100,6 +109,19 @@ function askTrend(field) {
   if (trend) {
     trend.hidden = !finished || !(value < low || value > high);
   }
+}
+
+// As before: the value of the entry before, where it is often the same.
+for (const key of /** @type {NodeListOf<HTMLButtonElement>} */ (document.querySelectorAll("button[data-again]"))) {
+  key.hidden = false;
+  key.addEventListener("click", () => {
+    const field = /** @type {HTMLInputElement | null} */ (key.closest(".pad-field")?.querySelector("[data-pad-field]"));
+    if (field) {
+      field.value = key.dataset.again ?? "";
+      field.dispatchEvent(new Event("input", { bubbles: true }));
+      askTrend(field);
+    }
+  });
 }
 
 for (const pad of /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll("[data-number-pad]"))) {
