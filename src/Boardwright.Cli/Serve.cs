@@ -52,10 +52,15 @@ public static class Serve
         return ExitCode.Done;
     }
 
+    // The first page is asked for as soon as the address is printed: it has the machine to itself.
+    private static readonly TimeSpan FirstPage = TimeSpan.FromSeconds(2.0);
+
     // What takes seconds is worked out before somebody waits for it: the first sheet and the stacks, then the plan, then how each table cures.
     private static async Task WorkAheadAsync(YardBook book, PlanDesk desk)
     {
-        _ = (MorningSheet.For(book.State, null), StackList.Of(book.State));
+        _ = MorningSheet.For(book.State, null);
+        await Task.Delay(FirstPage);
+        _ = StackList.Of(book.State);
         await desk.MadeAsync();
         foreach (var tag in book.State.Pours.Keys)
             _ = PourSheet.Of(book.State, tag, null);

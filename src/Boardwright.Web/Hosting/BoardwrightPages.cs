@@ -34,7 +34,7 @@ public static class BoardwrightPages
         ArgumentNullException.ThrowIfNull(builder);
         builder.WebHost.UseStaticWebAssets();   // run from the build's folder, styles and fonts still lie in the source; published, this does nothing
         builder.Services.AddSingleton(book);
-        var plans = new PlanDesk(book, TimeProvider.System, planWork, shelf);
+        var plans = new PlanDesk(book, TimeProvider.System, planWork, shelf) { FirstRest = TimeSpan.FromSeconds(1.5) };
         builder.Services.AddSingleton(plans);
         builder.Services.AddSingleton(new WhatIfDesk(book, plans, planWork));
         builder.Services.AddSingleton(new SensorDesk(book, TimeProvider.System));

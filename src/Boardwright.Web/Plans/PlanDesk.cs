@@ -37,6 +37,10 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare
     private readonly Lock gate = new();
     private readonly SemaphoreSlim oneAtATime = new(1, 1);
     private readonly Dictionary<(int Entries, DateOnly Today, string Without), Work> works = [];
+    private int begun;
+
+    /// <summary>How long the very first search waits before it begins: the page that asked for it is shown first.</summary>
+    public TimeSpan FirstRest { get; init; }
 
     /// <summary>The plan of the yard as it stands, without some equipment where that is asked.</summary>
     public PlanView Look(IReadOnlyList<Interruption>? without = null)
@@ -116,6 +120,11 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare
 
     private async Task<Outcome<PlanMade>> Make(YardState state, IReadOnlyList<Interruption> without, Work work)
     {
+        if (Interlocked.Exchange(ref begun, 1) == 0)
+        {
+            await Task.Delay(FirstRest, clock, work.Token).ConfigureAwait(false);
+        }
+
         await oneAtATime.WaitAsync(work.Token).ConfigureAwait(false);
         try
         {
