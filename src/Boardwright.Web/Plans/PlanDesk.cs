@@ -152,8 +152,9 @@ public sealed class PlanDesk(YardBook book, TimeProvider clock, double workShare
         var made = PlanMade.Of(state, asked, new(WorkShare: workShare, Start: before?.Plan ?? start.Answer.Plan), better => work.Best = better, work.Token, work.IsEnough);
         if (Done(made) is { } plan && !work.Token.IsCancellationRequested)
         {
-            work.Season = SeasonNow.Of(state, plan) with { Number = number + 1, Changes = KeptPlan.Before(kept, state) is { } earlier ? PlanChanges.Of(state, plan, earlier) : null };
-            shelf.Write(KeptPlan.After(kept, state, KeptPlan.Of(number + 1, state, plan)));
+            var season = SeasonNow.Of(state, plan) with { Number = number + 1, Changes = KeptPlan.Before(kept, state) is { } earlier ? PlanChanges.Of(state, plan, earlier) : null };
+            shelf.Write(KeptPlan.After(kept, state, KeptPlan.Of(number + 1, state, plan))); // a number that was shown is not given again
+            work.Season = season;
         }
 
         return made;

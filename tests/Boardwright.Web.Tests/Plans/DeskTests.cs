@@ -102,14 +102,12 @@ public sealed class DeskTests
         }
 
         book.Write("Pell", new MoistureRead("S-07", MoistureMethod.OvenSections, MeanPct: 55.0, SdPct: 1.0, Boards: 12));
-        using var desk = new PlanDesk(book, TimeProvider.System, workShare: 10.0, shelf);
-        var view = desk.Look();
-        for (var looks = 0; view is { Trying: null, IsRunning: true } && looks < 400; looks++)
-        {
-            view = desk.Look();
-        }
+        using var held = new HeldShelf(shelf);
+        using var desk = new PlanDesk(book, TimeProvider.System, Little, held);
+        desk.Look();
+        Assert.True(held.IsAsked.Wait(TimeSpan.FromMinutes(1), TestContext.Current.CancellationToken)); // the newer plan is found and not yet shown
 
-        var carried = desk.Season();
+        var (carried, view) = (desk.Season(), desk.Look());
         Assert.True(view.IsRunning);
         Assert.True(carried.Carried);
         Assert.Equal("Plan 2 under today’s facts. Plan 3 is being worked out; until it is there every page goes by this one.", carried.Newer);
@@ -117,7 +115,7 @@ public sealed class DeskTests
         Assert.NotSame(view.Trying, view.Plan);
         Assert.Same(carried, desk.Season());
 
-        desk.Enough();
+        held.Released.Set();
         await desk.MadeAsync().WaitAsync(TimeSpan.FromMinutes(1), TestContext.Current.CancellationToken);
 
         Assert.Equal((3, false), (desk.Season().Number, desk.Season().Carried));
@@ -199,5 +197,29 @@ public sealed class DeskTests
 
         Assert.False(view.IsRunning);
         return view;
+    }
+
+    /// <summary>A shelf that takes a plan only once it is released: as long, the search has not ended.</summary>
+    private sealed class HeldShelf(MemoryPlanShelf shelf) : IPlanShelf, IDisposable
+    {
+        public ManualResetEventSlim IsAsked { get; } = new();
+
+        public ManualResetEventSlim Released { get; } = new();
+
+        public IReadOnlyList<KeptPlan> Read() => shelf.Read();
+
+        public void Write(IReadOnlyList<KeptPlan> plans)
+        {
+            IsAsked.Set();
+            Released.Wait(TimeSpan.FromMinutes(1));
+            shelf.Write(plans);
+        }
+
+        public void Dispose()
+        {
+            Released.Set();
+            IsAsked.Dispose();
+            Released.Dispose();
+        }
     }
 }
