@@ -48,16 +48,10 @@ internal sealed class ChargeBound
     private long Run(Action<long>? better)
     {
         long proven = 0;
-        var first = First();
-        Keep(first);
+        Keep(First());
         while (cases.TryPeek(out _, out var lowest))
         {
-            if (lowest > proven)
-            {
-                proven = lowest;
-                better?.Invoke(proven);
-            }
-
+            Tell(lowest);
             if (proven >= target() || !more(steps))
             {
                 return proven;
@@ -81,7 +75,7 @@ internal sealed class ChargeBound
             var root = Priced(Branch.All(yard), ascent.First(), long.MinValue, FirstMove, FirstSteps);
             for (var most = 2 * FirstSteps; most <= FirstStepsMost && IsOpen(root); most *= 2)
             {
-                Tell(root);
+                Tell(root.Bound);
                 var again = Priced(root.Branch, root.Prices, root.Bound, FirstMove, most);
                 (root, var gained) = (again, again.Bound > root.Bound * (1.0 + Gained));
                 if (!gained)
@@ -93,11 +87,11 @@ internal sealed class ChargeBound
             return root;
         }
 
-        void Tell(Case one)
+        void Tell(long bound)
         {
-            if (one.Bound > proven)
+            if (bound > proven)
             {
-                proven = one.Bound;
+                proven = bound;
                 better?.Invoke(proven);
             }
         }

@@ -126,11 +126,8 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
             : [.. Enumerable.Range(0, days).Select(day => known[day / EveryDays].Towards(known[day / EveryDays + 1 < known.Count ? day / EveryDays + 1 : day / EveryDays], day % EveryDays / (double)EveryDays))];
     }
 
-    private Mass OvenDry(BookState.Stack stack)
-    {
-        var sawn = stack.SawnThickness ?? Length.FromInches(state.Setting($"house_green_{stack.Thickness.Quarters}_4") ?? stack.Thickness.Inches);
-        return KilnLoad.Of(stack.Species, Volume.FromCubicMetres(stack.Footage.NominalVolume.CubicMetres * (sawn / stack.Thickness.Length)), MoistureContent.OvenDry, Outside.Temperature).OvenDry;
-    }
+    private Mass OvenDry(BookState.Stack stack) =>
+        KilnLoad.Of(stack.Species, SawnWood.Volume(state, stack, stack.Footage), MoistureContent.OvenDry, Outside.Temperature).OvenDry;
 
     private Elapsed Finish(BookState.Stack stack) => figures.FinishPerInch * stack.Thickness.Inches;
 

@@ -11,9 +11,9 @@ internal static class SawnWood
 {
     private const double UnreadPercent = 30.0;
 
-    /// <summary>Sawn over named thickness: as written, else the house's green size; never below 1.</summary>
-    public static double Thicker(YardState state, Stack stack) => Math.Max(1.0,
-        (stack.SawnThickness ?? Length.FromInches(state.Setting($"house_green_{stack.Thickness.Quarters}_4") ?? stack.Thickness.Inches)) / stack.Thickness.Length);
+    /// <summary>Sawn over named thickness: as written, else the house's green size.</summary>
+    public static double Thicker(YardState state, Stack stack) =>
+        (stack.SawnThickness ?? Length.FromInches(state.Setting($"house_green_{stack.Thickness.Quarters}_4") ?? stack.Thickness.Inches)) / stack.Thickness.Length;
 
     /// <summary>Cubic metres of footage of it.</summary>
     public static Volume Volume(YardState state, Stack stack, BoardFeet footage) => Quantities.Volume.FromCubicMetres(footage.NominalVolume.CubicMetres * Thicker(state, stack));
