@@ -23,6 +23,13 @@ public sealed record LogWorth(BoardFeet Scale, double SoldPerScale, double Price
     /// <summary>Expected cost of metal.</summary>
     public double MetalMoney => StrikesExpected * StrikeMoney;
 
+    /// <summary>What the dry lumber brings.</summary>
+    public double SalesMoney => Sold.Count * PriceMoneyPerBf;
+
     /// <summary>Worth before profit; below zero the log costs more than it brings.</summary>
     public double Money => (Sold.Count * (PriceMoneyPerBf - CostMoneyPerBf)) - HaulMoney - MetalMoney;
+
+    /// <summary>The highest price that still leaves the wanted margin; below zero no price does.</summary>
+    /// <param name="margin">Share of what the dry lumber brings.</param>
+    public double MostToPay(Share margin) => Money - (margin.Fraction * SalesMoney);
 }

@@ -14,8 +14,8 @@ internal static class LogPictures
     /// <summary>The end alone: a row of the list, a sawn log, a log without a plan.</summary>
     public static LogEndDrawing End(Log log) => new(log.Tag, log.Species.CommonName, log.SmallEndA.Inches, log.SmallEndB.Inches) { Unproven = !log.Proven };
 
-    /// <summary>The end with the plan: boards numbered in the order they come free, blade lines of the first opening, their heights in the mill's scale or else in decimal inches.</summary>
-    public static LogEndDrawing Plan(Log log, LogCutting cutting, MillScale? scale = null)
+    /// <summary>The end with the plan: boards numbered in the order they come free, blade lines of the first opening, their heights in the mill's scale.</summary>
+    public static LogEndDrawing Plan(Log log, LogCutting cutting, MillScale scale)
     {
         var plan = cutting.Plan;
         var first = plan.Openings[0];
@@ -24,8 +24,8 @@ internal static class LogPictures
         return new(log.Tag, log.Species.CommonName, Math.Sqrt((a * a * cos * cos) + (b * b * sin * sin)), Math.Sqrt((a * a * sin * sin) + (b * b * cos * cos)))
         {
             Pieces = [.. plan.Boards.Select(board => Piece(board, plan))],
-            Cuts = [.. first.Cuts.Select((cut, i) => new BladeCut(Letter(i), (cut.Height.Millimetres + first.BedMm + cutting.Rules.Kerf.Millimetres) / MillimetresPerInch, scale?.Figure(cut.Height.Millimetres) ?? cut.Height.Inches.ToString("0.00", CultureInfo.InvariantCulture)))],
-            HeightUnit = scale?.Unit ?? "inches",
+            Cuts = [.. first.Cuts.Select((cut, i) => new BladeCut(Letter(i), (cut.Height.Millimetres + first.BedMm + cutting.Rules.Kerf.Millimetres) / MillimetresPerInch, scale.Figure(cut.Height.Millimetres)))],
+            HeightUnit = scale.Unit,
             PithHeightInches = -first.BedMm / MillimetresPerInch,
             HeartRotInches = cutting.Shape.RotDiameter.Inches,
         };
@@ -33,9 +33,6 @@ internal static class LogPictures
 
     /// <summary>A, B, C … and on with AA after Z.</summary>
     public static string Letter(int index) => index < 26 ? ((char)('A' + index)).ToString() : Letter((index / 26) - 1) + Letter(index % 26);
-
-    /// <summary>Inches as they are read on a rule, to the nearest thirty-second.</summary>
-    public static string OnTheRule(double inches) => OnTheRule(inches, 1.0 / 32.0);
 
     /// <summary>Inches to the nearest step of a mill's scale, in sixty-fourths where the step is one: 11 3/16.</summary>
     public static string OnTheRule(double inches, double step)

@@ -9,8 +9,9 @@ public sealed record MillScale(double StepInches, bool Metric)
 {
     private const double UsualStepInches = 1.0 / 16.0;
 
-    /// <summary>The house's (setting <c>mill_step</c>), or millimetres where they are asked for.</summary>
-    public static MillScale Of(YardState state, string? asked) => new(state.Setting("mill_step") is { } set and >= 1.0 / 64.0 and <= 1.0 ? set : UsualStepInches, asked == "mm");
+    /// <summary>The house's (settings <c>mill_step</c> and <c>mill_in_millimetres</c>), or the other where it is asked for.</summary>
+    public static MillScale Of(YardState state, string? asked) => new(
+        state.Setting("mill_step") is { } set and >= 1.0 / 64.0 and <= 1.0 ? set : UsualStepInches, asked == "mm" || (asked != "in" && state.Setting("mill_in_millimetres") is > 0.0));
 
     /// <summary>Name of the unit in a sentence.</summary>
     public string Unit => Metric ? "millimetres" : "inches";

@@ -122,7 +122,7 @@ public sealed record LogOffer
         return At(sizes.Low).Then(low => At(sizes.Likely).Then(likely => At(sizes.High).Then<LogOffer>(high =>
         {
             var girth = Inches("Girth", typed.Girth) is Outcome<Length>.Done(var around) ? around : (Length?)null;
-            var (act, why, say) = Advise(low, likely, high, miles is not null || hours > 0.0);
+            var (act, why, say) = Advise(low, likely, high, LogReckoning.MarginOf(state), miles is not null || hours > 0.0);
             return new LogOffer
             {
                 Species = species,
@@ -140,15 +140,15 @@ public sealed record LogOffer
         })));
     }
 
-    private static (string Do, string Why, string Say) Advise(LogWorth low, LogWorth likely, LogWorth high, bool hauled) =>
+    private static (string Do, string Why, string Say) Advise(LogWorth low, LogWorth likely, LogWorth high, Share margin, bool hauled) =>
         high.Money <= 0.0 ? ("Decline, or name a fee.", Text($"Even the best log of it costs {-high.Money:#,0} more than it brings: {Way(likely, hauled)}, metal {likely.MetalMoney:#,0}."),
             Text($"“Thank you for thinking of us. One log of that size does not pay for the way; for a fee of about {Math.Ceiling(-likely.Money / 10.0) * 10.0:#,0} we can haul it away, or a tree service can take it.”"))
         : likely.Money <= 0.0 ? ("Take it only when passing by.", Text($"Likely it costs {-likely.Money:#,0} more than it brings; the best log of it brings {high.Money:#,0}."), "“We can take it free when we are nearby. We pay nothing for it, and whoever fells it does so at their own risk.”")
-        : (!hauled ? "Ask how many miles it is before you name a price." : Text($"Offer to collect it free{(Token(low) is { } pay ? Text($", at most pay {pay:#,0}") : "")}; measure before you drive."), Text($"Walk away above {likely.Money:#,0}{(Same(low, high) ? "" : Text($"; if it is as small as it may be, above {Math.Max(0.0, low.Money):#,0}"))}.{(hauled ? "" : " The way is not in it.")}"),
-            Text($"“We would collect it free{(hauled && Token(low) is { } token ? Text($", or pay {token:#,0}") : "")} once it is down and measured. We need it in writing that the tree is yours, where metal may be, and who pays for a blade.”"));
+        : (!hauled ? "Ask how many miles it is before you name a price." : Text($"Offer to collect it free{(Token(low, margin) is { } pay ? Text($", at most pay {pay:#,0}") : "")}; measure before you drive."), Text($"Walk away above {likely.Money:#,0}{(Same(low, high) ? "" : Text($"; if it is as small as it may be, above {Math.Max(0.0, low.Money):#,0}"))}.{(hauled ? "" : " The way is not in it.")}"),
+            Text($"“We would collect it free{(hauled && Token(low, margin) is { } token ? Text($", or pay {token:#,0}") : "")} once it is down and measured. We need it in writing that the tree is yours, where metal may be, and who pays for a blade.”"));
 
-    // Half of what the smallest log of it would bring: common practice, no source.
-    private static double? Token(LogWorth low) => low.Money >= 20.0 ? Math.Floor(low.Money / 2.0 / 10.0) * 10.0 : null;
+    // Half of what the smallest log of it would bring (common practice, no source), and never into the wanted margin.
+    private static double? Token(LogWorth low, Share margin) => Math.Floor(Math.Min(low.Money / 2.0, low.MostToPay(margin)) / 10.0) * 10.0 is >= 10.0 and var pay ? pay : null;
 
     private static string Way(LogWorth likely, bool hauled) => hauled ? Text($"haul {likely.HaulMoney:#,0}") : "no haul in it yet";
 

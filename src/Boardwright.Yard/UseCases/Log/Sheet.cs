@@ -87,7 +87,7 @@ public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList
     }
 
     private static Traced? Worth(YardState state, Log log) => !log.IsSawn && log.Owner == "mill" && YardLog.Worth(state, log) is Outcome<LogWorth>.Done(var worth) && LogYield.SoldPerScale(state, log.Species.CommonName) is var sold
-        ? new("Walk away above", Text(worth.Money, "#,0"), "money", $"what it may cost, lying here: its dry boards at the house’s price less every cost, before profit; {Text((worth with { SoldPerScale = sold.Low }).Money, "#,0")} to {Text((worth with { SoldPerScale = sold.High }).Money, "#,0")} in 8 logs of 10 by what they yield; haul not in it")
+        ? new("Walk away above", Text(worth.Money, "#,0"), "money", $"lying here, before profit; {Text((worth with { SoldPerScale = sold.Low }).Money, "#,0")} to {Text((worth with { SoldPerScale = sold.High }).Money, "#,0")} in 8 logs of 10. At most {Text(Math.Max(0.0, worth.MostToPay(LogReckoning.MarginOf(state))), "#,0")} leaves the wanted {Text(LogReckoning.MarginOf(state).Percent, "0.#")} %")
         {
             Method = "log-worth",
             Source = "the house's prices, costs and record",
