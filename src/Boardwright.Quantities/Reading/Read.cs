@@ -1,7 +1,10 @@
 namespace Boardwright.Quantities.Reading;
 
 /// <summary>Reads quantities written by people. Every value carries its unit; a bare number is refused, never guessed.</summary>
-/// <remarks>Each method takes the name of the field (for the refusal) and the text. Units ignore case; "8ft6in" adds up.</remarks>
+/// <remarks>
+/// Each method takes the name of the field (for the refusal) and the text. Units ignore case; "8ft6in" adds up.
+/// Where something was asked about, a length or thickness may be written as what was typed, an equals sign, and what was meant: 2.6 = 2.6m.
+/// </remarks>
 public static class Read
 {
     private static readonly UnitTable Lengths = UnitTable.Of(
@@ -57,13 +60,13 @@ public static class Read
 
     /// <summary>A length; "5/4" without a unit means quarters of an inch.</summary>
     public static Outcome<Length> Length(string what, string text) =>
-        NominalQuarters(text) is { } quarters
+        NominalQuarters(Meant(text)) is { } quarters
             ? Quantities.Length.FromInches(quarters / 4.0)
-            : From(Lengths, what, text, Quantities.Length.Accepts, Quantities.Length.FromMetres, given => $"0 to {Lengths.InUnitOf(given, Quantities.Length.Longest)}");
+            : From(Lengths, what, Meant(text), Quantities.Length.Accepts, Quantities.Length.FromMetres, given => $"0 to {Lengths.InUnitOf(given, Quantities.Length.Longest)}");
 
     /// <summary>A nominal thickness such as 4/4 or 8/4.</summary>
     public static Outcome<NominalThickness> NominalThickness(string what, string text) =>
-        NominalQuarters(text) is >= 1 and <= 48 and var quarters
+        NominalQuarters(Meant(text)) is >= 1 and <= 48 and var quarters
             ? Quantities.NominalThickness.FromQuarters(quarters)
             : new Refusal(what, text, "a nominal thickness in quarters of an inch, 1/4 to 48/4, such as 4/4 or 8/4");
 
@@ -125,6 +128,8 @@ public static class Read
         var rest = text.AsSpan().Trim();
         return NumberText.TryTake(ref rest, out var value) && rest.Trim().IsEmpty ? value : new Refusal(what, text, "a number, such as 3 or 0.25");
     }
+
+    private static string Meant(string text) => text[(text.LastIndexOf('=') + 1)..];
 
     private static Outcome<T> From<T>(UnitTable table, string what, string text, Func<double, bool> accepts, Func<double, T> make, string range) => From(table, what, text, accepts, make, _ => range);
 

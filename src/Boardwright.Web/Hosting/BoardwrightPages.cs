@@ -67,6 +67,7 @@ public static class BoardwrightPages
             return next(context);
         });
         app.UseStatusCodePagesWithReExecute("/not-there", createScopeForStatusCodePages: true);
+        app.Use(MeantAnswer.InvokeAsync);
         app.UseAntiforgery();
         var book = app.Services.GetRequiredService<YardBook>();
         app.Use((context, next) =>

@@ -47,8 +47,11 @@ internal sealed partial class Fold
         if (yard is not { ThroatMm: var throat } || mm <= throat)
             return InRange(name, mm, 50.0, 3000.0, "50 to 3000 mm");
         var inches = mm / 25.4;
-        var meant = mm / 2.54 <= throat && Math.Abs(inches - Math.Round(inches)) < 1e-6 ? $"; did you mean {inches:0} cm ({inches / 2.54:0} in)?" : "";
-        return new(name, Given(name, mm), $"up to {throat / 25.4:0.##} in ({throat / 10.0:0} cm), the throat of the mill{meant}");
+        var mayBeCm = mm / 2.54 <= throat && Math.Abs(inches - Math.Round(inches)) < 1e-6;
+        return new(name, Given(name, mm), $"up to {throat / 25.4:0.##} in ({throat / 10.0:0} cm), the throat of the mill{(mayBeCm ? $"; did you mean {inches:0} cm ({inches / 2.54:0} in)?" : "")}")
+        {
+            Meant = mayBeCm ? [new($"{inches:0} cm ({inches / 2.54:0} in)", $"{inches:0} = {inches:0}cm")] : [],
+        };
     }
 
     private Refusal? On(MetalScanned fact) => WithLog(fact.Log, log => log with { MetalScan = fact.MetalScan, MetalHits = fact.MetalHits });

@@ -32,6 +32,18 @@ internal sealed class Typed
         return least;
     }
 
+    /// <summary>A size; a tenth of a metre in its stead where it is refused.</summary>
+    public Length Size(Outcome<SizeTyped> size) => Take(size, new SizeTyped(Quantities.Length.FromMetres(0.1), "")).Length;
+
+    /// <summary>What was read, or something in its stead where it is refused.</summary>
+    public T Take<T>(Outcome<T> outcome, T instead)
+    {
+        if (outcome is Outcome<T>.Done(var value))
+            return value;
+        refusals.AddRange(((Outcome<T>.Refused)outcome).Reasons);
+        return instead;
+    }
+
     public Temperature Celsius(string what, string? text) => Take(Read.Temperature(what, WithUnit(text, "C")));
 
     public Length? Millimetres(string what, string? text) => string.IsNullOrWhiteSpace(text) ? null : Take(Read.Length(what, WithUnit(text, "mm")));

@@ -121,18 +121,19 @@ public sealed class YardLogTests
     }
 
     [Theory]
-    [InlineData("8ft6in", 102.0)]
-    [InlineData("8.60", 103.2)]
-    [InlineData("8.5", 102.0)]
-    [InlineData("2.6m", 102.3622)]
-    public void A_length_that_says_what_it_is_is_taken_and_kept_as_typed(string typed, double inches)
+    [InlineData("8ft6in", 102.0, "8ft6in")]
+    [InlineData("8.60", 103.2, "8.60 ft")]
+    [InlineData("8.5", 102.0, "8.5 ft")]
+    [InlineData("2.6m", 102.3622, "2.6m")]
+    [InlineData("2.6 = 2.6m", 102.3622, "2.6 = 2.6m")]
+    public void A_length_that_says_what_it_is_is_taken_and_kept_as_typed(string typed, double inches, string kept)
     {
         var book = DemonstrationBook.Open();
 
         var entry = Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(LogReceive.Write(book, Typed() with { ActualLength = typed })).Value[0];
 
         Assert.Equal(inches, book.State.Logs["L-041"].ActualLength.Inches, 1e-4);
-        Assert.Equal(typed, entry.Typed("actual_length_m"));
+        Assert.Equal(kept, entry.Typed("actual_length_m"));
     }
 
     private static LogEntry Typed() => new()

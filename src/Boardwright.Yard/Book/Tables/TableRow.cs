@@ -85,7 +85,8 @@ public sealed class TableRow(CsvRow row, ICollection<Refusal> refusals)
 
     public double M(string name, string? fact = null) => MOrNull(name, fact) ?? Missing(name, "m, ft, mm or in");
 
-    public double? MOrNull(string name, string? fact = null) => Sized(name, fact, Read.Length, "mm cm in m ft") is { } length ? length.Metres : null;
+    /// <summary>A length along wood: in a column of feet a bare figure is asked about as in the forms, except in a row the book wrote itself.</summary>
+    public double? MOrNull(string name, string? fact = null) => Sized(name, fact, Read.Length, "mm cm in m ft", TextOrNull("entry_id") is null ? Feet : null) is { } length ? length.Metres : null;
 
     public double C(string name, string? fact = null) => COrNull(name, fact) ?? Missing(name, "c or f");
 
@@ -93,7 +94,7 @@ public sealed class TableRow(CsvRow row, ICollection<Refusal> refusals)
 
     public double G(string name, string? fact = null) => Sized(name, fact, Read.Mass, "g kg lb") is { } mass ? mass.Grams : Missing(name, "g, kg or lb");
 
-    public int Quarters(string column) => Take(Read.NominalThickness(row.Where(column), Field(column)), column, Field(column)).Quarters;
+    public int Quarters(string column) => Take(QuartersTyped.Of(null, row.Where(column), Field(column)), column, Field(column)).Quarters;
 
     public int? QuartersOrNull(string column) => TextOrNull(column) is null ? null : Quarters(column);
 
@@ -107,6 +108,8 @@ public sealed class TableRow(CsvRow row, ICollection<Refusal> refusals)
         return instead;
     }
 
+    private static Outcome<Length> Feet(string what, string text) => SizeTyped.Along(what, text, "ft", SizeTyped.Longest(null)).Then<Length>(size => size.Length);
+
     private string Field(string column)
     {
         asked.Add(column);
@@ -116,7 +119,7 @@ public sealed class TableRow(CsvRow row, ICollection<Refusal> refusals)
     private double Missing(string name, string units) => Refuse(name, "nothing", $"a size, in a column that ends in its unit ({units}) or with the unit beside it", 0.0);
 
     // The column with or without a unit at its end; a bare number takes the unit of its column.
-    private T? Sized<T>(string name, string? fact, Func<string, string, Outcome<T>> read, string units)
+    private T? Sized<T>(string name, string? fact, Func<string, string, Outcome<T>> read, string units, Func<string, string, Outcome<T>>? bareFeet = null)
         where T : struct
     {
         foreach (var column in units.Split(' ').Select(unit => $"{name}_{unit}").Prepend(name))
@@ -128,7 +131,7 @@ public sealed class TableRow(CsvRow row, ICollection<Refusal> refusals)
             var whole = bare ? text + unit : text;
             if (fact is not null)
                 typed[fact] = whole;
-            return Take(read(row.Where(column), whole), column, text);
+            return Take(bare && unit == "ft" && bareFeet is not null ? bareFeet(row.Where(column), text) : read(row.Where(column), whole), column, text);
         }
 
         return null;
@@ -139,8 +142,8 @@ public sealed class TableRow(CsvRow row, ICollection<Refusal> refusals)
     {
         if (reading is Outcome<T>.Done(var value))
             return value;
-        var accepted = reading is Outcome<T>.Refused(var reasons) ? reasons[0].Accepted : "another value";
-        return Refuse(column, given, accepted, default(T));
+        refusals.Add(reading is Outcome<T>.Refused(var reasons) ? reasons[0] with { What = row.Where(column), Given = given } : new(row.Where(column), given, "another value"));
+        return default;
     }
 }
 

@@ -2,6 +2,7 @@ using Boardwright.Quantities;
 using Boardwright.Quantities.Reading;
 using Boardwright.Sawing;
 using Boardwright.Wood;
+using Boardwright.Yard.Book;
 
 namespace Boardwright.Yard.UseCases;
 
@@ -16,6 +17,7 @@ public sealed record DefectEntry(string? Face, string? Kind, string? FromEnd, st
 public sealed record BoardEntry(string? Species, string? Thickness, string? Width, string? Length, bool KilnDried, IReadOnlyList<DefectEntry> Defects)
 {
     private const int CutsShown = 3;
+    private const double WidestM = 1.5;
 
     /// <summary>Names of the two faces.</summary>
     public static IReadOnlyList<string> FaceNames { get; } = ["a", "b"];
@@ -24,9 +26,9 @@ public sealed record BoardEntry(string? Species, string? Thickness, string? Widt
     public Outcome<Judged> Judge()
     {
         var refusals = new List<Refusal>();
-        var thickness = Take(refusals, Read.NominalThickness("Thickness", Thickness ?? ""));
-        var width = Take(refusals, Read.Length("Width", With(Width, "in")));
-        var length = Take(refusals, Read.Length("Length", With(Length, "ft")));
+        var thickness = Take(refusals, QuartersTyped.Of(null, "Thickness", Thickness));
+        var width = Take(refusals, SizeTyped.Across("Width", Width, "in", Quantities.Length.FromMetres(WidestM), "the widest board there is").Then<Length>(size => size.Length));
+        var length = Take(refusals, SizeTyped.Along("Length", Length, "ft", SizeTyped.Longest(null)).Then<Length>(size => size.Length));
         var faces = FaceNames.Select(name => new BoardFace(name, [.. Defects.Select((line, index) => (line, index)).Where(pair => !pair.line.IsBlank && (pair.line.Face ?? "a") == name)
             .Select(pair => Defect($"Defect {pair.index + 1}", pair.line, refusals)).OfType<BoardDefect>()])).ToList();
         return refusals.Count > 0

@@ -92,8 +92,11 @@ public static class EntryCorrect
                 continue;
             }
 
-            if (Value(node[field.Key]!.AsValue(), field, given.Trim()) is Outcome<JsonNode>.Done(var value))
+            var read = Value(node[field.Key]!.AsValue(), field, given.Trim());
+            if (read is Outcome<JsonNode>.Done(var value))
                 (node[field.Key], typed[field.Key]) = (value, given.Trim());
+            else if (read is Outcome<JsonNode>.Refused { Reasons: [{ Meant.Count: > 0 } asked] })
+                refusals.Add(asked);
             else
                 refusals.Add(new(field.Label, given, field.Unit.Length > 0 ? $"a number of {field.Unit}" : "a number"));
         }
@@ -124,6 +127,7 @@ public static class EntryCorrect
     {
         "°C" => Read.Temperature(field.Label, given).Then<double>(value => value.Celsius),
         "mm" => Read.Length(field.Label, given).Then<double>(value => value.Millimetres),
+        "m" when field.Unit == "ft" && given.EndsWith("ft", StringComparison.Ordinal) => SizeTyped.Along(field.Label, given[..^2], "ft", SizeTyped.Longest(null)).Then<double>(size => size.Length.Metres),
         "m" => Read.Length(field.Label, given).Then<double>(value => value.Metres),
         "g" => Read.Mass(field.Label, given).Then<double>(value => value.Grams),
         "kg" => Read.Mass(field.Label, given).Then<double>(value => value.Kilograms),

@@ -21,6 +21,6 @@ public sealed record LogChoice(NominalThickness? Thickness, SawPattern? Pattern,
 
         return string.IsNullOrEmpty(thickness)
             ? new LogChoice(null, chosen, wanted)
-            : Quantities.Reading.Read.NominalThickness("thickness", thickness).Then<LogChoice>(nominal => new LogChoice(nominal, chosen, wanted));
+            : Book.QuartersTyped.Of(null, "thickness", thickness).Then<LogChoice>(nominal => new LogChoice(nominal, chosen, wanted));
     }
 }

@@ -17,6 +17,12 @@ public sealed record LogEntry
 
     public string? ActualLength { get; init; }
 
+    /// <summary>Unit of bare diameters: in or cm.</summary>
+    public string DiameterUnit { get; init; } = "in";
+
+    /// <summary>Unit of bare lengths: ft or m.</summary>
+    public string LengthUnit { get; init; } = "ft";
+
     public string? Source { get; init; }
 
     public string? Owner { get; init; }

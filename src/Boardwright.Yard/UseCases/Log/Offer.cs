@@ -61,7 +61,7 @@ public sealed record LogOffer
         ArgumentNullException.ThrowIfNull(state);
         return state.Calls.Find(call => call.Entry == entry)?.Fact.Tree is not { } tree ? null : new TreeTyped(
             tree.Species, tree.GirthMm is { } girth ? Text($"{girth / 25.4:0.#}") : null, tree is { SmallEndLowMm: { } low, SmallEndHighMm: { } high } ? Text($"{low / 25.4:0.#} to {high / 25.4:0.#}") : null,
-            tree.LogLengthM is { } length ? Text($"{length / 0.3048:0.#}") : null, tree.RoadMiles is { } miles ? Text($"{miles:0.#}") : null, null, tree.MetalNearby ? "yard" : "woods");
+            tree.LogLengthM is { } length ? SizeTyped.Plain(Length.FromMetres(length)) : null, tree.RoadMiles is { } miles ? Text($"{miles:0.#}") : null, null, tree.MetalNearby ? "yard" : "woods");
     }
 
     /// <summary>Works it out.</summary>
@@ -78,8 +78,8 @@ public sealed record LogOffer
         if (read.Refusals.Count > 0)
             return new Outcome<LogOffer>.Refused(read.Refusals);
 
-        return SpeciesTable.Find("Species", typed.Species ?? "").Then(species => FeetTyped.Feet("Log length", string.IsNullOrWhiteSpace(typed.Length) ? Text($"{UsualFeet}") : typed.Length).Then(feet => feet is >= 4.0 and <= 20.0
-            ? SizesOf(typed, Length.FromFeet(feet)).Then(sizes => Make(state, species, sizes, Length.FromFeet(feet), string.IsNullOrWhiteSpace(typed.Miles) ? null : miles, hours, risk, typed))
+        return SpeciesTable.Find("Species", typed.Species ?? "").Then(species => SizeTyped.Along("Log length", string.IsNullOrWhiteSpace(typed.Length) ? Text($"{UsualFeet}") : typed.Length, "ft", SizeTyped.Longest(state)).Then(length => length.Length.Feet is >= 4.0 - 1e-9 and <= 20.0 + 1e-9
+            ? SizesOf(state, typed, length.Length).Then(sizes => Make(state, species, sizes, length.Length, string.IsNullOrWhiteSpace(typed.Miles) ? null : miles, hours, risk, typed))
             : new Refusal("Log length", typed.Length ?? "", "4 to 20 ft, without trim")));
     }
 
@@ -96,18 +96,23 @@ public sealed record LogOffer
     }
 
     // What the caller measured decides: a small end somebody looked at comes before the girth.
-    private static Outcome<(Length Low, Length Likely, Length High, string Words)> SizesOf(TreeTyped typed, Length length)
+    private static Outcome<(Length Low, Length Likely, Length High, string Words)> SizesOf(YardState state, TreeTyped typed, Length length)
     {
         if (!string.IsNullOrWhiteSpace(typed.SmallEnd))
         {
             var parts = typed.SmallEnd.Split([" to ", "-", "–"], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-            return Inches("Small end", parts.FirstOrDefault()).Then(low => Inches("Small end", parts.LastOrDefault()).Then<(Length, Length, Length, string)>(high => parts.Length <= 2 && high >= low && low.Inches >= 4.0 && high.Inches <= 80.0
+            return End(state, parts.FirstOrDefault()).Then(low => End(state, parts.LastOrDefault()).Then<(Length, Length, Length, string)>(high => parts.Length <= 2 && high >= low && low.Inches >= 4.0 && high.Inches <= 80.0
                 ? (low, Length.FromInches((low.Inches + high.Inches) / 2.0), high, "as the caller guesses it, inside bark")
                 : new Refusal("Small end", typed.SmallEnd, "one figure or two, the smaller first, 4 to 80 in: 24 to 28")));
         }
 
         return Girth(typed.Girth).Then(girth => StandingTree.Of(girth, length).Then<(Length, Length, Length, string)>(tree => (tree.Low, tree.Likely, tree.High, Text($"from {girth.Inches:0.#} in around, {tree.OverBark.Inches:0.#} in through over bark"))));
     }
+
+    // A bare figure past the mill's throat is mostly centimetres; a tree that is too large for it says so with its unit.
+    private static Outcome<Length> End(YardState state, string? text) =>
+        Read.Number("", text ?? "") is Outcome<double>.Done && state.Yard is { ThroatMm: var throat } && SizeTyped.Across("Small end", text, "in", Length.FromMillimetres(throat), "the throat of the mill; a larger one with its unit") is Outcome<SizeTyped>.Refused { Reasons: [{ Meant.Count: > 0 } asked] }
+            ? asked with { Meant = [.. asked.Meant, new($"{text} in", $"{text} = {text}in")] } : Inches("Small end", text);
 
     private static Outcome<Length> Girth(string? text) => string.IsNullOrWhiteSpace(text) || text.Trim()[0] is '-' or '−'
         ? new Refusal("Girth", text ?? "", "20 to 300 in around the trunk at breast height, or the small end of the log")

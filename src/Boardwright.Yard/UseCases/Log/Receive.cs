@@ -10,6 +10,7 @@ namespace Boardwright.Yard.UseCases;
 public static class LogReceive
 {
     private const double SuspectTaper = 2.5;
+    private static readonly Length LargestEnd = Length.FromMetres(3.0);
 
     // The book names its figures its own way; the person knows the fields.
     private static readonly Dictionary<string, string> FieldOf = new(StringComparer.Ordinal)
@@ -35,11 +36,15 @@ public static class LogReceive
         var wrong = new List<Refusal>();
         var tag = Words(nameof(typed.Tag), typed.Tag, "the number painted on the log, such as L-041", wrong);
         var species = Take(SpeciesTable.Find(nameof(typed.Species), typed.Species ?? ""), wrong);
-        var a = Size(nameof(typed.SmallEndA), typed.SmallEndA, "in", wrong);
-        var b = string.IsNullOrWhiteSpace(typed.SmallEndB) ? a : Size(nameof(typed.SmallEndB), typed.SmallEndB, "in", wrong);
-        var large = Size(nameof(typed.LargeEnd), typed.LargeEnd, "in", wrong);
-        var scale = Size(nameof(typed.ScaleLength), typed.ScaleLength, "ft", wrong);
-        var actual = Size(nameof(typed.ActualLength), typed.ActualLength, "ft", wrong);
+        var sizes = new Dictionary<string, string>(StringComparer.Ordinal);
+        var throat = book.State.Yard is { ThroatMm: var mm } ? Length.FromMillimetres(mm) : LargestEnd;
+        Length Through(string what, string? text, string key, Length most, string why) => Size(SizeTyped.Across(what, text, typed.DiameterUnit, most, why), key, sizes, wrong);
+        Length Along(string what, string? text, string key) => Size(SizeTyped.Along(what, text, typed.LengthUnit, SizeTyped.Longest(book.State)), key, sizes, wrong);
+        var a = Through(nameof(typed.SmallEndA), typed.SmallEndA, "small_end_a_mm", throat, "the throat of the mill");
+        var b = string.IsNullOrWhiteSpace(typed.SmallEndB) ? a : Through(nameof(typed.SmallEndB), typed.SmallEndB, "small_end_b_mm", throat, "the throat of the mill");
+        var large = Through(nameof(typed.LargeEnd), typed.LargeEnd, "large_end_mm", LargestEnd, "the largest log the book takes");
+        var scale = Along(nameof(typed.ScaleLength), typed.ScaleLength, "scale_length_m");
+        var actual = Along(nameof(typed.ActualLength), typed.ActualLength, "actual_length_m");
         var source = Words(nameof(typed.Source), typed.Source, "where it came from, such as T-23 or Y-75", wrong);
         var scan = Enum.TryParse<MetalScan>(typed.Scan, ignoreCase: true, out var read) ? read : MetalScan.NotScanned;
         var hits = string.IsNullOrWhiteSpace(typed.Hits) ? 0.0 : Take(Read.Number(nameof(typed.Hits), typed.Hits), wrong);
@@ -54,19 +59,24 @@ public static class LogReceive
         if (wrong.Count == 0 && large < (a + b) * 0.5)
             wrong.Add(new(nameof(typed.LargeEnd), typed.LargeEnd!, $"at least the small end, {((a + b) * 0.5).Inches:0.#} in"));
         if (wrong.Count == 0 && large > (a + b) * 0.5 * SuspectTaper)
-            wrong.Add(new(nameof(typed.LargeEnd), typed.LargeEnd!, $"at most {SuspectTaper:0.#} times the small end; was centimetres meant ({large.Inches / 2.54:0.#} in)?"));
+            wrong.Add(Flared(typed, large, (a + b) * 0.5));
         if (wrong.Count > 0)
             return new Outcome<IReadOnlyList<Entry>>.Refused(wrong);
 
         var fact = new LogReceived(
             tag, source, species!.CommonName, a.Millimetres, b.Millimetres, large.Millimetres, scale.Metres, actual.Metres, scan, (int)hits, typed.EndCoated,
             string.IsNullOrWhiteSpace(typed.Owner) ? "mill" : typed.Owner.Trim(), Blank(typed.Defect), Blank(typed.PlannedFor), (decimal?)paid);
-        return Named((key ?? PostedKey.None).Write(book, by, fact, AsTyped(typed)), typed);
+        return Named((key ?? PostedKey.None).Write(book, by, fact, sizes), typed);
     }
 
-    private static Dictionary<string, string> AsTyped(LogEntry typed) => new(
-        new[] { ("small_end_a_mm", typed.SmallEndA), ("small_end_b_mm", typed.SmallEndB), ("large_end_mm", typed.LargeEnd), ("scale_length_m", typed.ScaleLength), ("actual_length_m", typed.ActualLength) }
-            .Where(pair => !string.IsNullOrWhiteSpace(pair.Item2)).Select(pair => KeyValuePair.Create(pair.Item1, pair.Item2!)), StringComparer.Ordinal);
+    // A large end far over the small one is mostly typed in the other unit.
+    private static Refusal Flared(LogEntry typed, Length large, Length small)
+    {
+        var accepted = $"at most {SuspectTaper:0.#} times the small end, {(small * SuspectTaper).Inches:0.#} in";
+        return SizeTyped.Across(nameof(typed.LargeEnd), typed.LargeEnd, typed.DiameterUnit, small * SuspectTaper, "") is Outcome<SizeTyped>.Refused(var reasons)
+            ? reasons[0] with { Accepted = accepted }
+            : new(nameof(typed.LargeEnd), $"{large.Inches:0.#} in", accepted);
+    }
 
     private static Outcome<IReadOnlyList<Entry>> Named(Outcome<IReadOnlyList<Entry>> written, LogEntry typed) => written is Outcome<IReadOnlyList<Entry>>.Refused(var reasons)
         ? new Outcome<IReadOnlyList<Entry>>.Refused([.. reasons.Select(reason => FieldOf.TryGetValue(reason.What, out var field) ? new Refusal(field, Given(typed, field) ?? reason.Given, reason.Accepted) : reason)])
@@ -82,17 +92,12 @@ public static class LogReceive
         _ => null,
     };
 
-    private static Length Size(string what, string? text, string unit, List<Refusal> wrong)
+    private static Length Size(Outcome<SizeTyped> typed, string key, Dictionary<string, string> sizes, List<Refusal> wrong)
     {
-        var given = (text ?? "").Trim();
-        var isBare = double.TryParse(given, System.Globalization.CultureInfo.InvariantCulture, out _);
-        var size = Take(isBare && unit == "ft" && FeetTyped.Feet(what, given) is Outcome<double>.Refused(var asked)
-            ? new Outcome<Length>.Refused(asked) : Read.Length(what, isBare ? given + unit : given), wrong);
-        if (wrong.LastOrDefault()?.What == what)
-            wrong[^1] = wrong[^1] with { Given = given };
-        else if (size.Metres <= 0.0)
-            wrong.Add(new(what, given, "a size above zero"));
-        return size;
+        if (Take(typed, wrong) is not { } size)
+            return default;
+        sizes[key] = size.Kept;
+        return size.Length;
     }
 
     private static string Words(string what, string? text, string accepted, List<Refusal> wrong)

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Boardwright.Quantities;
-using Boardwright.Quantities.Reading;
 using Boardwright.Sawing;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
@@ -28,6 +27,8 @@ public sealed record LogSawnTyped(IReadOnlyList<CountTyped> Counts, bool AsPlann
 /// <summary>Writes what a log gave, beside what its plan promised that day.</summary>
 public static class LogSawnWrite
 {
+    private const double WidestMm = 1500.0;
+
     /// <summary>Planned boards by size, the largest first: the rows of the form.</summary>
     public static IReadOnlyList<(PlannedBoard Size, int Pieces)> Sizes(CuttingPlan plan)
     {
@@ -62,7 +63,7 @@ public static class LogSawnWrite
         if (log.IsSawn)
             return new Refusal("Log", tag, $"a log that is not sawn; it went to {string.Join(", ", log.Into.Select(into => into.Stack))} on {log.SawnAt:d MMMM}");
 
-        var boards = typed.Counts.Select((row, i) => Counted(read, row, typed.AsPlanned, i + 1)).OfType<SawnSize>().ToList();
+        var boards = typed.Counts.Select((row, i) => Counted(state, read, row, typed.AsPlanned, i + 1)).OfType<SawnSize>().ToList();
         var onto = typed.Onto.Where(row => !string.IsNullOrWhiteSpace(row.Stack)).Select(row => Onto(state, read, log, row, boards)).ToList();
         var homeless = boards.Select(board => board.Thickness).Distinct().Where(thickness => onto.All(one => one.Thickness != thickness)).ToList();
         if (onto.Count == 0 || homeless.Count > 0)
@@ -91,7 +92,7 @@ public static class LogSawnWrite
         });
     }
 
-    private static SawnSize? Counted(Typed read, CountTyped row, bool asPlanned, int number)
+    private static SawnSize? Counted(YardState state, Typed read, CountTyped row, bool asPlanned, int number)
     {
         var text = string.IsNullOrWhiteSpace(row.Pieces) && asPlanned && row.Planned > 0 ? row.Planned.ToString(CultureInfo.InvariantCulture) : row.Pieces;
         if (string.IsNullOrWhiteSpace(text))
@@ -99,9 +100,9 @@ public static class LogSawnWrite
         var pieces = read.Whole($"Count {number}", text, 0, 500);
         if (pieces == 0)
             return null;
-        var thickness = Thickness(read, $"Thickness {number}", row.Thickness);
-        var width = Size(read, $"Width {number}", row.Width, "in", 60.0 * 0.0254);
-        var length = Size(read, $"Length {number}", row.Length, "ft", 60.0 * 0.3048);
+        var thickness = Thickness(state, read, $"Thickness {number}", row.Thickness);
+        var width = read.Size(SizeTyped.Across($"Width {number}", row.Width, "in", Length.FromMillimetres(state.Yard?.ThroatMm ?? WidestMm), "what the mill lets through"));
+        var length = read.Size(SizeTyped.Along($"Length {number}", row.Length, "ft", SizeTyped.Longest(state)));
         return new(thickness, width, length, pieces);
     }
 
@@ -111,7 +112,7 @@ public static class LogSawnWrite
         var known = state.Stacks.GetValueOrDefault(tag);
         if (known is not null && !Open(state, log).Contains(known))
             read.Refuse("Stack", tag, $"a stack of {log.Owner}’s {log.Species.CommonName} that dries in the air{(Open(state, log) is { Count: > 0 } open ? $": {string.Join(", ", open.Select(one => one.Tag).Take(5))}" : "")}, or a new tag such as {StackBuild.NextTag(state)}");
-        var thickness = known?.Thickness ?? Thickness(read, $"Thickness of {tag}", row.Thickness);
+        var thickness = known?.Thickness ?? Thickness(state, read, $"Thickness of {tag}", row.Thickness);
         var counted = boards.Where(board => board.Thickness == thickness).ToList();
         if (counted.Count > 0 && !string.IsNullOrWhiteSpace(row.Bf))
             read.Refuse($"Footage of {tag}", row.Bf, $"nothing: {thickness} was counted by size");
@@ -143,22 +144,5 @@ public static class LogSawnWrite
         return new(plan.Pattern.ToString().ToLowerInvariant(), parts, Math.Round(money, 2));
     }
 
-    private static NominalThickness Thickness(Typed read, string what, string? text)
-    {
-        if (Read.NominalThickness(what, text ?? "") is Outcome<NominalThickness>.Done(var thickness))
-            return thickness;
-        read.Refuse(what, text, "in quarters of an inch, such as 4/4 or 8/4");
-        return NominalThickness.FromQuarters(4);
-    }
-
-    private static Length Size(Typed read, string what, string? text, string unit, double mostM)
-    {
-        var given = (text ?? "").Trim();
-        var bare = given.Length > 0 && char.IsAsciiDigit(given[^1]);
-        var size = unit == "ft" && bare ? FeetTyped.Feet(what, given).Then<Length>(feet => feet is > 0.0 and < 1000.0 ? Length.FromFeet(feet) : new Refusal(what, given, "feet over 0")) : Read.Length(what, bare ? given + unit : given);
-        if (size is Outcome<Length>.Done(var length) && length.Metres > 0.0 && length.Metres <= mostM)
-            return length;
-        read.Refuse(what, text, unit == "ft" ? "a length over 0, such as 8 or 8ft6in" : "a width over 0, such as 7.5 or 7-1/2in");
-        return Length.FromMetres(0.1);
-    }
+    private static NominalThickness Thickness(YardState state, Typed read, string what, string? text) => read.Take(QuartersTyped.Of(state, what, text), NominalThickness.FromQuarters(4));
 }

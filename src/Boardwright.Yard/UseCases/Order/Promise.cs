@@ -32,7 +32,7 @@ public sealed record PromiseAnswer(Answer Answer, string Words, DateOnly? Likely
         ArgumentNullException.ThrowIfNull(made);
         var calendar = made.Input.Calendar;
         var lastDay = calendar.DateOf(calendar.Days - 1);
-        return SpeciesTable.Find("wood", species).Then(wood => Read.NominalThickness("thickness", thickness).Then(quarters => Read.Number("board feet", footage.Replace("bf", "", StringComparison.OrdinalIgnoreCase).Trim()).Then(bf =>
+        return SpeciesTable.Find("wood", species).Then(wood => QuartersTyped.Of(state, "thickness", thickness).Then(quarters => Read.Number("board feet", footage.Replace("bf", "", StringComparison.OrdinalIgnoreCase).Trim()).Then(bf =>
             bf is not (> 0.0 and <= 1e6) ? new Refusal("board feet", footage, "more than 0, at most 1000000")
             : !DateOnly.TryParseExact(by, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var due) || due < state.Today || due > lastDay
                 ? new Refusal("by", by, $"a day of the plan, {state.Today:yyyy-MM-dd} to {lastDay:yyyy-MM-dd}")

@@ -31,14 +31,14 @@ public static class OrderTake
         if (!DateOnly.TryParseExact(order.DueOn, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var due) || due < state.Today)
             typed.Refuse("Due", order.DueOn, $"a day from {state.Today:yyyy-MM-dd} on");
         var species = Known(typed, order.Species, text => SpeciesTable.Find("Species", text));
-        var thickness = Known(typed, order.Thickness, text => Read.NominalThickness("Thickness", text).Then<Thick>(value => new Thick(value.Quarters)));
+        var thickness = Known(typed, order.Thickness, text => QuartersTyped.Of(state, "Thickness", text).Then<Thick>(value => new Thick(value.Quarters, QuartersTyped.SizeBefore(text))));
         var (low, high) = (Percent(typed, "Moisture from", order.McLow), Percent(typed, "Moisture to", order.McHigh));
         if (low > high)
             typed.Refuse("Moisture", $"{low} to {high} %", "the lower figure first");
         var importance = typed.Whole("Importance", order.Importance ?? "3", 1, 5);
         var late = string.IsNullOrWhiteSpace(order.LatePerDay) ? 0.0 : Number(typed, "Money a day late", order.LatePerDay, 0.0, 1e6);
         var price = string.IsNullOrWhiteSpace(order.Price) ? (double?)null : Number(typed, "Price a board foot", order.Price, 0.0, 1e4);
-        var shortest = Known(typed, order.ShortestPiece, text => FeetTyped.Feet("Shortest piece", text).Then<Long>(feet => feet is >= 0.5 and <= 60.0 ? new Long(Length.FromFeet(feet)) : new Refusal("Shortest piece", text, "0.5 to 60 feet")));
+        var shortest = Known(typed, order.ShortestPiece, text => SizeTyped.Along("Shortest piece", text, "ft", SizeTyped.Longest(state)).Then<Long>(size => size.Length.Feet is >= 0.5 and <= 60.0 ? new Long(size) : new Refusal("Shortest piece", text, "0.5 to 60 feet")));
         var forbidden = (order.Forbidden ?? "").Split([',', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(name => Known(typed, name, text => SpeciesTable.Find("Not in it", text))).OfType<Species>().Select(wood => wood.CommonName).ToList();
         if (species is not null && forbidden.Contains(species.CommonName))
             typed.Refuse("Not in it", species.CommonName, "woods other than the one asked for");
@@ -52,8 +52,8 @@ public static class OrderTake
 
         return typed.Then(() => key.Write(book, by, new OrderTaken(tag, customer,
             [new(1, goods, quantity, unit, due, order.Specification?.Trim() ?? "", stacks, species?.CommonName, thickness?.Quarters, null, low, high, NeverKiln: order.NeverKiln, HeatTreated: order.HeatTreated, Delivered: order.Delivered, CustomerWood: order.CustomerWood,
-                PieceLengthMinM: shortest?.Value.Metres, ForbiddenSpecies: forbidden.Count > 0 ? forbidden : null, PriceMoneyPerBf: (decimal?)price)],
-            importance, (decimal)late)));
+                ThicknessMinMm: thickness?.Least?.Millimetres, PieceLengthMinM: shortest?.Value.Length.Metres, ForbiddenSpecies: forbidden.Count > 0 ? forbidden : null, PriceMoneyPerBf: (decimal?)price)],
+            importance, (decimal)late), AsTyped(order, thickness, shortest)));
     }
 
     /// <summary>The next free order tag.</summary>
@@ -63,9 +63,20 @@ public static class OrderTake
         return PackWrite.Next("O-", state.Orders.Keys);
     }
 
-    private sealed record Thick(int Quarters);
+    // A size a customer names is the least that is taken, rough and dry; the name in quarters is what is sawn for it.
+    private sealed record Thick(int Quarters, Length? Least);
 
-    private sealed record Long(Length Value);
+    private sealed record Long(SizeTyped Value);
+
+    private static Dictionary<string, string>? AsTyped(OrderTyped order, Thick? thickness, Long? shortest)
+    {
+        var typed = new Dictionary<string, string>(StringComparer.Ordinal);
+        if (thickness?.Least is not null)
+            typed["thickness_quarters"] = order.Thickness!.Trim();
+        if (shortest is not null)
+            typed["piece_length_min_m"] = shortest.Value.Kept;
+        return typed.Count > 0 ? typed : null;
+    }
 
     private static T? Known<T>(Typed typed, string? text, Func<string, Outcome<T>> read)
         where T : class
@@ -77,7 +88,7 @@ public static class OrderTake
             case Outcome<T>.Done(var value):
                 return value;
             case Outcome<T>.Refused(var reasons):
-                typed.Refuse(reasons[0].What, reasons[0].Given, reasons[0].Accepted);
+                typed.Take<T?>(new Outcome<T?>.Refused(reasons), null);
                 return null;
             default:
                 throw new InvalidOperationException("A field is read or refused.");

@@ -17,6 +17,8 @@ public sealed record TallyOf(string Pack, string Stack, string By, string? Order
 public static class PackWrite
 {
     private const double StackOver = 1.05;
+    private const double WidestMm = 900.0;
+    private const double NarrowestIn = 2.0;
 
     /// <summary>Writes the next board of a person's open tally, or opens it.</summary>
     /// <param name="book">The book.</param>
@@ -158,7 +160,9 @@ public static class PackWrite
         return key.Write(book, what.By, first, typed);
     }
 
-    private static string Shown(BoardPressed pressed) => $"{pressed.Width}{(pressed.Part is null or "0" ? "" : $" + {pressed.Part}")} {pressed.WidthUnit} x {pressed.Length} {pressed.LengthUnit}";
+    private static string Shown(BoardPressed pressed) => $"{pressed.Width}{(pressed.Part is null or "" or "0" ? "" : $" + {pressed.Part}")}{Unit(pressed.Width, pressed.WidthUnit)} x {pressed.Length}{Unit(pressed.Length, pressed.LengthUnit)}";
+
+    private static string Unit(string? typed, string unit) => typed?.Any(char.IsLetter) == true ? "" : $" {unit}";
 
     private static double Footage(IReadOnlyList<TallyBoard> boards, Stack stack) => PackTally.Of(PackSheet.Boards(boards, stack.Thickness, stack.Species), BoardRule.Nhla).BoardFeet.Count;
 
@@ -175,19 +179,21 @@ public static class PackWrite
     }
 
     // A board no log of this mill could give is asked about; what may have been meant is named.
-    private static Outcome<TallyBoard> Read(YardState state, BoardPressed pressed) =>
-        Number("Width", pressed.Width).Then(whole => (string.IsNullOrEmpty(pressed.Part) ? 0.0 : Number("Quarter", pressed.Part)).Then(part => (pressed.LengthUnit == "ft" ? FeetTyped.Feet("Length", pressed.Length) : Number("Length", pressed.Length)).Then<TallyBoard>(length =>
+    private static Outcome<TallyBoard> Read(YardState state, BoardPressed pressed)
+    {
+        var part = string.IsNullOrEmpty(pressed.Part) ? "0" : pressed.Part;
+        var (widest, longest) = (Length.FromMillimetres(state.Yard?.ThroatMm ?? WidestMm), SizeTyped.Longest(state));
+        return SizeTyped.Across("Width", pressed.Width, pressed.WidthUnit, widest, "what the mill lets through").Then(across => Number("Quarter", part).Then(quarters => SizeTyped.Along("Length", pressed.Length, pressed.LengthUnit, longest).Then<TallyBoard>(along =>
         {
-            var width = pressed.WidthUnit == "cm" ? (whole + part) / 2.54 : whole + part;
-            var feet = pressed.LengthUnit == "m" ? length / 0.3048 : length;
-            var widest = (state.Yard?.ThroatMm ?? 900.0) / 25.4;
-            var longest = (state.Yard?.LogLengthMaxM ?? 6.0) / 0.3048;
-            if (!(width >= 2.0 && width <= widest))
-                return new Refusal("Width", $"{whole + part:0.##} {pressed.WidthUnit}", $"2 to {widest:0.#} in, what the mill lets through{(pressed.WidthUnit == "in" && width / 2.54 <= widest && width > widest ? $"; did you mean {width:0.#} cm ({width / 2.54:0.##} in)?" : "")}");
-            if (!(feet >= 1.0 && feet <= longest))
-                return new Refusal("Length", $"{length:0.##} {pressed.LengthUnit}", $"1 to {longest:0.#} ft, the longest log{(pressed.LengthUnit == "m" ? $"; did you mean {length:0.#} ft?" : "")}");
-            return new TallyBoard(width, feet, string.IsNullOrWhiteSpace(pressed.Grade) ? null : pressed.Grade);
+            var width = across.Length.Inches + (pressed.WidthUnit == "cm" ? quarters / 2.54 : quarters);
+            var feet = along.Length.Feet;
+            if (!(width >= NarrowestIn && width <= widest.Inches))
+                return new Refusal("Width", Shown(pressed), $"2 to {widest.Inches:0.#} in, what the mill lets through");
+            if (!(feet >= 1.0 && feet <= longest.Feet))
+                return new Refusal("Length", along.Kept, $"1 to {longest.Feet:0.#} ft, the longest log");
+            return new TallyBoard(Math.Round(width, 9), Math.Round(feet, 9), string.IsNullOrWhiteSpace(pressed.Grade) ? null : pressed.Grade);
         })));
+    }
 
     private static Outcome<double> Number(string what, string? text) => Quantities.Reading.Read.Number(what, text ?? "");
 }

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Boardwright.Planning;
 using Boardwright.Quantities;
-using Boardwright.Wood;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
 using BookState = Boardwright.Yard.Book.State;
@@ -109,12 +108,7 @@ internal sealed class PlanOrders(YardState state, PlanFigures figures, PlanStack
         : mean.Percent < (asked.McLowPct ?? 0.0) || mean.Percent > (asked.McHighPct ?? 500.0) ? Words($"{stack.Tag} is at {mean.Percent:0.0} %, {asked.McLowPct:0.#} to {asked.McHighPct:0.#} % is asked")
         : null;
 
-    // Flatsawn boards shrink radially in thickness, quartersawn tangentially.
-    private Length? Thickness(BookState.Stack stack) =>
-        stack.SawnThickness is { } sawn
-        && Shrinkage.Total(stack.Species, stack.Grain == Book.Facts.Grain.Quarter ? ShrinkageDirection.Tangential : ShrinkageDirection.Radial) is Outcome<double>.Done(var total)
-            ? Shrinkage.Size(sawn, total, stack.Species.ShrinkageStart, stack.Species.ShrinkageStart, targets.Of(stack))
-            : null;
+    private Length? Thickness(BookState.Stack stack) => stack.SawnThickness is { } sawn ? DryThickness.Of(stack.Species, sawn, stack.Grain, targets.Of(stack)) : null;
 
     private double Quantity(BookState.Order order, BookState.OrderPosition line, List<OrderWood> wood)
     {

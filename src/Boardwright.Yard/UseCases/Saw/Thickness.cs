@@ -65,7 +65,7 @@ public sealed record SawThickness
     public static Outcome<SawThickness> Of(YardState state, string species, string thickness, string? dressed, string? moisture, bool isQuartersawn)
     {
         ArgumentNullException.ThrowIfNull(state);
-        return SpeciesTable.Find("Species", species).Then(wood => Read.NominalThickness("Thickness", thickness).Then(nominal =>
+        return SpeciesTable.Find("Species", species).Then(wood => QuartersTyped.Of(state, "Thickness", thickness).Then(nominal =>
             DressedOf(nominal, dressed).Then(finished => Read.MoistureContent("Moisture when dressed", Suffixed(moisture, "7", "%")).Then(final => Make(state, wood, nominal, finished, final, isQuartersawn)))));
     }
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Boardwright.Quantities;
-using Boardwright.Quantities.Reading;
 using Boardwright.Wood;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
@@ -13,7 +12,7 @@ public sealed record SawnTyped(string? Log, string? Bf, string? Pieces);
 /// <summary>A new stack's card as typed.</summary>
 /// <param name="Tag">What is written on it.</param>
 /// <param name="Species">The wood; empty takes that of the first log.</param>
-/// <param name="Thickness">Such as 4/4.</param>
+/// <param name="Thickness">Such as 4/4; 27 mm = 4/4 where it was measured, which is kept as the sawn thickness.</param>
 /// <param name="Product">A word of <see cref="Book.Facts.Product"/>.</param>
 /// <param name="Grain">A word of <see cref="Book.Facts.Grain"/>.</param>
 /// <param name="Place">Where it lies.</param>
@@ -50,7 +49,8 @@ public static class StackBuild
         var species = string.IsNullOrWhiteSpace(typed.Species) ? first?.Species.CommonName ?? "" : Species(read, typed.Species);
         if (species.Length == 0)
             read.Refuse("Wood", typed.Species, "a wood, or a log whose wood it is");
-        var quarters = Thickness(read, typed.Thickness);
+        var quarters = read.Take(QuartersTyped.Of(state, "Thickness", typed.Thickness), NominalThickness.FromQuarters(4)).Quarters;
+        var sawn = QuartersTyped.SizeBefore(typed.Thickness);
         var (product, grain) = (Word<Product>(read, "Product", typed.Product), Word<Grain>(read, "Grain", typed.Grain));
         var place = read.Named("Place", typed.Place, string.Join(", ", state.Places.Keys));
         if (place.Length > 0 && !state.Places.ContainsKey(place))
@@ -64,7 +64,7 @@ public static class StackBuild
             var owner = !string.IsNullOrWhiteSpace(typed.Owner) ? typed.Owner.Trim() : first?.Owner ?? "mill";
             return book.Write(
             [
-                new NewEntry(by, new StackBuilt(tag, species, quarters, product, at.Day(), place, owner, bf, pieces, grain), at, Id: key.Id),
+                new NewEntry(by, new StackBuilt(tag, species, quarters, product, at.Day(), place, owner, bf, pieces, grain, sawn?.Millimetres), at, AsEntered: sawn is null ? null : new Dictionary<string, string>(StringComparer.Ordinal) { ["thickness_quarters"] = typed.Thickness!.Trim() }, Id: key.Id),
                 .. logs.Select((log, index) => new NewEntry(by, new LogSawn(log.Log, [new SawnInto(tag, log.Bf, log.Pieces)]), at, Id: key.Numbered(index + 1))),
             ]);
         });
@@ -86,14 +86,6 @@ public static class StackBuild
             return species.CommonName;
         read.Refuse("Wood", text, "a wood of the species table, such as black cherry");
         return text;
-    }
-
-    private static int Thickness(Typed read, string? text)
-    {
-        if (Read.NominalThickness("Thickness", text ?? "") is Outcome<NominalThickness>.Done(var thickness))
-            return thickness.Quarters;
-        read.Refuse("Thickness", text, "in quarters of an inch, such as 4/4 or 8/4");
-        return 4;
     }
 
     private static T Word<T>(Typed read, string what, string? text)
