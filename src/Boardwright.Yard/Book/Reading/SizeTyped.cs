@@ -62,7 +62,8 @@ public sealed record SizeTyped(Length Length, string Kept)
         return Read.Length(what, kept) switch
         {
             Outcome<Length>.Done(var length) when length.Metres > 0.0 => new SizeTyped(length, kept),
-            Outcome<Length>.Refused(var reasons) => new Outcome<SizeTyped>.Refused([.. reasons.Select(reason => reason with { Given = given })]),
+            Outcome<Length>.Refused(var reasons) when Bare(given) is not null => new Outcome<SizeTyped>.Refused([.. reasons.Select(reason => reason with { Given = given })]),
+            Outcome<Length>.Refused => new Refusal(what, given, $"a number of {unit}, or a length with its unit, such as 7-1/2in, 8ft6in, 40cm or 2.6m"),
             _ => new Refusal(what, given, "a size above zero"),
         };
     }
@@ -88,7 +89,7 @@ public sealed record SizeTyped(Length Length, string Kept)
     // 8ft6in or 8.60: two figures after the point are tenths where no log is so many metres long.
     private static string Asked(string given, string unit, List<Meaning> meant) => meant.Count == 2 && meant[0].Typed.EndsWith("in", StringComparison.Ordinal)
         ? $"{After(meant[0])} or {given}0: it may be feet and inches, or tenths of a foot"
-        : $"{string.Join(", ", meant.SkipLast(1).Select(After))} or {given}{unit}: a bare {given} may be either";
+        : $"{string.Join(", ", meant.SkipLast(1).Select(meaning => meaning.Words))} or {given} {unit}: a bare {given} may be either";
 
     private static string After(Meaning meaning) => meaning.Typed[(meaning.Typed.LastIndexOf('=') + 2)..];
 
@@ -101,7 +102,7 @@ public sealed record SizeTyped(Length Length, string Kept)
         var also = unit switch
         {
             "m" => FeetAndInches(length),
-            "cm" or "mm" when length.Metres < 1.2 => Text($"{length.Inches:0.#} in"),
+            "cm" or "mm" when length.Metres < 1.2 => Text($"{length.Inches:0.##} in"),
             "cm" or "mm" => FeetAndInches(length),
             _ => Text($"{length.Metres:0.##} m"),
         };
