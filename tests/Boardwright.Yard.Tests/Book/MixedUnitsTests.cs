@@ -172,7 +172,17 @@ public class MixedUnitsTests
 
         var entry = Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(LogReceive.Write(book, new LogEntry
         {
-            Tag = "L-302", Species = "sugar maple", SmallEndA = "40", LargeEnd = "46", ScaleLength = "2.4", ActualLength = "2.55", DiameterUnit = "cm", LengthUnit = "m", Source = "T-23", Scan = "Clear", By = "Bram",
+            Tag = "L-302",
+            Species = "sugar maple",
+            SmallEndA = "40",
+            LargeEnd = "46",
+            ScaleLength = "2.4",
+            ActualLength = "2.55",
+            DiameterUnit = "cm",
+            LengthUnit = "m",
+            Source = "T-23",
+            Scan = "Clear",
+            By = "Bram",
         })).Value[0];
 
         Assert.Equal((400.0, 2.4), (Math.Round(book.State.Logs["L-302"].SmallEndA.Millimetres, 6), Math.Round(book.State.Logs["L-302"].ScaleLength.Metres, 6)));
