@@ -16,6 +16,23 @@ public readonly record struct LogSection(Length At, Length DiameterX, Length Dia
     /// <summary>Radii in millimetres at equal angles from the centre, the first upright, then clockwise looking at the small end; null for an ellipse.</summary>
     public IReadOnlyList<double>? RadiiMm { get; init; }
 
+    /// <summary>From the centre to the rim in a direction, millimetres.</summary>
+    /// <param name="clockwise">From upright, clockwise looking at the small end, radians.</param>
+    public double RadiusMm(double clockwise)
+    {
+        if (RadiiMm is not { } radii)
+        {
+            var (sin, cos) = Math.SinCos(clockwise);
+            return 1.0 / Math.Sqrt((sin * sin * 4.0 / (DiameterX.Millimetres * DiameterX.Millimetres)) + (cos * cos * 4.0 / (DiameterY.Millimetres * DiameterY.Millimetres)));
+        }
+
+        var step = 2.0 * Math.PI / radii.Count;
+        var around = (((clockwise % (2.0 * Math.PI)) + (2.0 * Math.PI)) % (2.0 * Math.PI)) / step;
+        var first = (int)around % radii.Count;
+        var (a, b, turn) = (radii[first], radii[(first + 1) % radii.Count], (around - Math.Floor(around)) * step);
+        return a * b * Math.Sin(step) / ((a * Math.Sin(turn)) + (b * Math.Sin(step - turn)));
+    }
+
     /// <summary>A section of measured radii.</summary>
     /// <param name="at">Distance from the small end.</param>
     /// <param name="radiiMm">Eight or more, at equal angles, the first upright, then clockwise; millimetres.</param>

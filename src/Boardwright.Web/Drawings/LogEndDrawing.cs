@@ -7,6 +7,9 @@ namespace Boardwright.Web.Drawings;
 /// <param name="HighInches">Diameter inside bark, upright.</param>
 public sealed record LogEndDrawing(string Tag, string Species, double WideInches, double HighInches)
 {
+    /// <summary>From the pith to the rim at equal angles, the first upright, then clockwise, as it lies; empty for an ellipse. Widths and heights then hold the farthest on either side.</summary>
+    public IReadOnlyList<double> RimInches { get; init; } = [];
+
     public IReadOnlyList<LogPiece> Pieces { get; init; } = [];
 
     public IReadOnlyList<BladeCut> Cuts { get; init; } = [];

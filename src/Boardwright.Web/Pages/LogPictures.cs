@@ -10,9 +10,27 @@ namespace Boardwright.Web.Pages;
 internal static class LogPictures
 {
     private const double MillimetresPerInch = 25.4;
+    private const int RimPoints = 120;
 
     /// <summary>The end alone: a row of the list, a sawn log, a log without a plan.</summary>
-    public static LogEndDrawing End(Log log) => new(log.Tag, log.Species.CommonName, log.SmallEndA.Inches, log.SmallEndB.Inches) { Unproven = !log.Proven };
+    public static LogEndDrawing End(Log log) => Rimmed(log, new(log.Tag, log.Species.CommonName, log.SmallEndA.Inches, log.SmallEndB.Inches) { Unproven = !log.Proven }, 0.0);
+
+    // An end that was measured by radii is drawn by them, and wide enough to hold the farthest on either side of the heart.
+    private static LogEndDrawing Rimmed(Log log, LogEndDrawing end, double turned)
+    {
+        if (log.Radii.Count == 0)
+            return end;
+
+        var section = LogSection.Measured(default, log.Radii[0].RadiiMm);
+        var angles = Enumerable.Range(0, RimPoints).Select(i => 2.0 * Math.PI * i / RimPoints).ToList();
+        List<double> rim = [.. angles.Select(angle => section.RadiusMm(angle - turned) / MillimetresPerInch)];
+        return end with
+        {
+            RimInches = rim,
+            WideInches = 2.0 * rim.Zip(angles, (radius, angle) => Math.Abs(radius * Math.Sin(angle))).Max(),
+            HighInches = 2.0 * rim.Zip(angles, (radius, angle) => Math.Abs(radius * Math.Cos(angle))).Max(),
+        };
+    }
 
     /// <summary>The end with the plan: boards numbered in the order they come free, blade lines of the first opening, their heights in the mill's scale.</summary>
     public static LogEndDrawing Plan(Log log, LogCutting cutting, MillScale scale)
@@ -21,14 +39,14 @@ internal static class LogPictures
         var first = plan.Openings[0];
         var (sin, cos) = Math.SinCos(plan.Rotation.Radians);
         var (a, b) = (log.SmallEndA.Inches, log.SmallEndB.Inches);
-        return new(log.Tag, log.Species.CommonName, Math.Sqrt((a * a * cos * cos) + (b * b * sin * sin)), Math.Sqrt((a * a * sin * sin) + (b * b * cos * cos)))
+        return Rimmed(log, new(log.Tag, log.Species.CommonName, Math.Sqrt((a * a * cos * cos) + (b * b * sin * sin)), Math.Sqrt((a * a * sin * sin) + (b * b * cos * cos)))
         {
             Pieces = [.. plan.Boards.Select(board => Piece(board, plan))],
             Cuts = [.. first.Cuts.Select((cut, i) => new BladeCut(Letter(i), (cut.Height.Millimetres + first.BedMm + cutting.Rules.Kerf.Millimetres) / MillimetresPerInch, scale.Figure(cut.Height.Millimetres)))],
             HeightUnit = scale.Unit,
             PithHeightInches = -first.BedMm / MillimetresPerInch,
             HeartRotInches = cutting.Shape.RotDiameter.Inches,
-        };
+        }, plan.Rotation.Radians);
     }
 
     /// <summary>A, B, C … and on with AA after Z.</summary>

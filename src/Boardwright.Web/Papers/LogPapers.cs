@@ -49,9 +49,9 @@ public static class LogPapers
 
     private static PointMm Rim(LogSection section, double angle, double turned)
     {
-        var (x, y) = (section.DiameterX.Millimetres / 2.0 * Math.Sin(angle), section.DiameterY.Millimetres / 2.0 * Math.Cos(angle));
-        var (sin, cos) = Math.SinCos(turned);
-        return new((x * cos) + (y * sin), (y * cos) - (x * sin));
+        var (sin, cos) = Math.SinCos(angle + turned);
+        var radius = section.RadiusMm(angle);
+        return new(radius * sin, radius * cos);
     }
 
     private static SawnBoard Board(PlannedBoard board, CuttingPlan plan)

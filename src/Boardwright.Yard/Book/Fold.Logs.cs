@@ -1,4 +1,5 @@
 using Boardwright.Quantities;
+using Boardwright.Sawing;
 using Boardwright.Yard.Book.Facts;
 using Boardwright.Yard.Book.State;
 
@@ -52,6 +53,16 @@ internal sealed partial class Fold
         {
             Meant = mayBeCm ? [new($"{inches:0} cm ({inches / 2.54:0} in)", $"{inches:0} = {inches:0}cm")] : [],
         };
+    }
+
+    private Refusal? On(LogRadiiMeasured fact)
+    {
+        if (!logs.TryGetValue(fact.Log, out var log))
+            return Unknown("log", fact.Log, logs);
+        if (log.IsSawn)
+            return new("log", fact.Log, $"a log that is not sawn; this one was opened on {log.SawnAt:yyyy-MM-dd}");
+        return LogShapes.Measured(fact.Places) is Outcome<LogShape>.Refused(var reasons) ? reasons[0]
+            : LogShapes.WrongEnd(log, fact.Places) ?? WithLog(fact.Log, known => known with { Radii = [.. fact.Places], RadiiEntry = entry.Number });
     }
 
     private Refusal? On(MetalScanned fact) => WithLog(fact.Log, log => log with { MetalScan = fact.MetalScan, MetalHits = fact.MetalHits });

@@ -15,6 +15,12 @@ public sealed record LogReceived(
     MetalScan MetalScan, int MetalHits, bool EndCoated, string Owner, string? Defect = null, string? PlannedFor = null,
     decimal? PaidMoney = null, DateOnly? FelledOn = null) : Fact;
 
+/// <summary>A log's cross-sections were measured by radii from its heart, from the small end to the large. Until it is measured again it is planned, drawn and weighed by them; it is scaled by its diameters all the same.</summary>
+public sealed record LogRadiiMeasured(string Log, IReadOnlyList<RadiiPlace> Places) : Fact;
+
+/// <summary>One place along a log: eight or more radii inside bark at equal angles, the first upright, then clockwise looking at the small end.</summary>
+public sealed record RadiiPlace(double AtM, IReadOnlyList<double> RadiiMm);
+
 /// <summary>The detector was passed over a log.</summary>
 public sealed record MetalScanned(string Log, MetalScan MetalScan, int MetalHits = 0) : Fact;
 

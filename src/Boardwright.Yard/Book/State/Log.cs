@@ -46,6 +46,12 @@ public sealed record Log : ITagged
     /// <summary>Length on the ground, with trim.</summary>
     public required Length ActualLength { get; init; }
 
+    /// <summary>Cross-sections measured by radii, from the small end; none where only its ends were measured.</summary>
+    public ImmutableList<RadiiPlace> Radii { get; init; } = [];
+
+    /// <summary>The entry that measured them.</summary>
+    public long? RadiiEntry { get; init; }
+
     public required MetalScan MetalScan { get; init; }
 
     public int MetalHits { get; init; }

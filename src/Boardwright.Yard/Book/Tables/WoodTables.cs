@@ -8,6 +8,10 @@ internal static class WoodTables
     public static IReadOnlyList<YardTable> All { get; } =
     [
         YardTable.Of("logs", "tag,date_in,source,species,metal_scan,end_coated,owner", Log, r => r.At("date_in")),
+        new("log_radii", ["log", "measured_at", "radii"], r => $"{r.Text("log")}|{r.Text("measured_at")}", rows =>
+        [
+            new(new LogRadiiMeasured(rows[0].Text("log"), [.. rows.Select(r => new RadiiPlace(r.M("place"), RadiiCells.Mm(r)))]), rows[0].At("measured_at")),
+        ]),
         YardTable.Of("stacks", "stack,species,thickness,product,sawn,place,owner", r => new StackBuilt(
             r.Text("stack"), r.Species("species"), r.Quarters("thickness"), r.Word<Product>("product"), r.Date("sawn"), r.Text("place"), r.Text("owner"),
             r.NumberOrNull("net_bf"), r.WholeOrNull("pieces"), r.TextOrNull("grain") is null ? Grain.Flat : r.Word<Grain>("grain"), r.MmOrNull("sawn_thickness"), r.MOrNull("min_len"), r.MOrNull("max_len"),

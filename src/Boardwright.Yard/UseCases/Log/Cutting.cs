@@ -76,16 +76,7 @@ public sealed record LogCutting(LogShape Shape, SawingRules Rules, CuttingPlan P
             Settings = [.. thicknesses.Select(nominal => new GreenSetting(nominal, state.Setting($"house_green_{nominal.Quarters}_4") is { } inches ? Length.FromInches(inches) : nominal.Length + Length.FromInches(0.125)))],
         };
         List<BoardPrice> prices = [.. thicknesses.SelectMany(nominal => PricesOf(state, log, nominal, pattern)), .. lines.SelectMany(line => LogOrders.Rows(state, line, PricesOf(state, log, NominalThickness.FromQuarters(line.Asked.ThicknessQuarters!.Value), pattern), GradeShares(state, log)))];
-        return prices.Count == 0 ? new Outcome<DeckLog>.NoAnswer($"No price of {log.Species.CommonName}{(pattern == SawPattern.Boule ? " slabs" : "")} is set.") : ShapeOf(log).Then<DeckLog>(shape => new DeckLog(shape, rules, prices));
-    }
-
-    /// <summary>An ellipse at either end; sweep and heart rot or shake as the intake noted them.</summary>
-    private static Outcome<LogShape> ShapeOf(Log log)
-    {
-        var swell = Math.Max(1.0, log.LargeEnd / log.ScalingDiameter);
-        return LogShape.Measured(
-            [new(default, log.SmallEndA, log.SmallEndB), new(log.ActualLength, log.SmallEndA * swell, log.SmallEndB * swell)],
-            LogNoted.Sweep(log), LogNoted.HeartRot(log));
+        return prices.Count == 0 ? new Outcome<DeckLog>.NoAnswer($"No price of {log.Species.CommonName}{(pattern == SawPattern.Boule ? " slabs" : "")} is set.") : LogShapes.Of(log, LogNoted.Sweep(log), LogNoted.HeartRot(log)).Then<DeckLog>(shape => new DeckLog(shape, rules, prices));
     }
 
     /// <summary>What a board foot brings on average with the house's own share of grades for the diameter: full-size boards, and smaller ones that no rule grades FAS.</summary>

@@ -40,7 +40,7 @@ public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList
         var small = log.SmallEndA == log.SmallEndB ? $"{log.SmallEndA.Inches:0.#} in" : $"{log.SmallEndA.Inches:0.#} × {log.SmallEndB.Inches:0.#} in";
         var owner = log.Owner == "mill" ? "" : $" Wood of {log.Owner}, kept apart.";
         var defect = log.Defect is null or "none" or "" ? "" : $" Noted: {log.Defect}.";
-        return string.Create(CultureInfo.InvariantCulture, $"{small} inside bark at the small end, {log.LargeEnd.Inches:0.#} in at the large, {log.ScaleLength.Feet:0.#} ft scale ({FeetInches(log.ActualLength)}). From {log.Source}, in since {log.ReceivedAt:d MMMM}. {char.ToUpperInvariant(Scan(log)[0])}{Scan(log)[1..]}, ends {(log.EndCoated ? "coated" : "not coated")}.{defect}{owner}");
+        return string.Create(CultureInfo.InvariantCulture, $"{small} inside bark at the small end, {log.LargeEnd.Inches:0.#} in at the large, {log.ScaleLength.Feet:0.#} ft scale ({FeetInches(log.ActualLength)}). From {log.Source}, in since {log.ReceivedAt:d MMMM}. {char.ToUpperInvariant(Scan(log)[0])}{Scan(log)[1..]}, ends {(log.EndCoated ? "coated" : "not coated")}.{(log.Radii.Count > 0 ? $" Measured by {log.Radii[0].RadiiMm.Count} radii at {log.Radii.Count} places." : "")}{defect}{owner}");
     }
 
     private static string FeetInches(Length length)
@@ -81,7 +81,7 @@ public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList
         return new("Weighs about", Text(mass.Kilograms, "#,0"), "kg", $"{Text(mass.Pounds, "#,0")} lb green, without bark{(mass.Kilograms > loader ? $"; more than the loader’s {loader:0} kg" : "")}")
         {
             Method = "log-volume-and-weight",
-            Source = "Smalian's formula; green weight by FIADB REF_SPECIES, USDA Forest Service",
+            Source = $"{(log.Radii.Count > 0 ? $"its radii, measured at {log.Radii.Count} places (entry {log.RadiiEntry})" : "Smalian's formula")}; green weight by FIADB REF_SPECIES, USDA Forest Service",
             Inputs = [("small end", Text(log.ScalingDiameter.Inches, "0.#") + " in"), ("large end", Text(log.LargeEnd.Inches, "0.#") + " in"), ("whole length", FeetInches(log.ActualLength)), ("green moisture", Text(log.Species.GreenMoistureAverage?.Percent ?? 0.0, "0") + " %")],
         };
     }

@@ -22,8 +22,7 @@ public static class YardLog
 
     /// <summary>Green wood without bark, over the whole length.</summary>
     public static Outcome<Mass> Weight(Log log) =>
-        LogScale.Of(LogRule.Smalian, new MeasuredLog(log.ScalingDiameter, log.ActualLength) { LargeEnd = log.LargeEnd > log.ScalingDiameter ? log.LargeEnd : null })
-            .Then(scaled => LogWeight.OfWood(log.Species, scaled.Volume));
+        Solid(log).Then(volume => LogWeight.OfWood(log.Species, volume));
 
     /// <summary>The log by every rule, less what the intake noted, with the overrun of what logs of its wood give here.</summary>
     public static ((double Likely, double Low, double High) Sawn, IReadOnlyList<RuleComparison> Rules) Rules(YardState state, Log log)
@@ -46,8 +45,13 @@ public static class YardLog
     public static Volume? Volume(Log log)
     {
         ArgumentNullException.ThrowIfNull(log);
-        return LogScale.Of(LogRule.Smalian, new MeasuredLog(log.ScalingDiameter, log.ActualLength) { LargeEnd = log.LargeEnd > log.ScalingDiameter ? log.LargeEnd : null }) is Outcome<ScaledLog>.Done(var scaled) ? scaled.Volume : null;
+        return Solid(log) is Outcome<Volume>.Done(var volume) ? volume : null;
     }
+
+    // Between measured radii, else by Smalian.
+    private static Outcome<Volume> Solid(Log log) => log.Radii.Count > 0
+        ? LogShapes.Of(log).Then<Volume>(shape => shape.Volume)
+        : LogScale.Of(LogRule.Smalian, new MeasuredLog(log.ScalingDiameter, log.ActualLength) { LargeEnd = log.LargeEnd > log.ScalingDiameter ? log.LargeEnd : null }).Then<Volume>(scaled => scaled.Volume);
 
     /// <summary>Worth before profit where it lies: nothing of hauling. Refused while the species is not proven or has no price.</summary>
     public static Outcome<LogWorth> Worth(YardState state, Log log)
