@@ -51,6 +51,7 @@ public sealed class ChargeRestartTests
 
         var task = Assert.Single(MorningSheet.For(book.State, null, SeasonNow.NotAsked).Tasks, task => task.Do.StartsWith("No boiler runs", StringComparison.Ordinal));
 
+        Assert.Equal("No boiler runs: shut K1.", task.Do);
         Assert.Contains("B1, B2 are down", task.Why, StringComparison.Ordinal);
         Assert.DoesNotContain(MorningSheet.For(DemonstrationBook.Yard, null, SeasonNow.NotAsked).Tasks, one => one.Do.StartsWith("No boiler runs", StringComparison.Ordinal));
     }

@@ -88,6 +88,26 @@ public sealed class OrderCoverTests
         Assert.All(orders.Where(order => order.Id != "O-303"), order => Assert.DoesNotContain(order.Wood, wood => wood.Stack == "S-06"));
     }
 
+    /// <summary>Kept wood that is ready stands behind its order though the plan needs nothing of it; what comes later does not.</summary>
+    [Fact]
+    public void Ready_stack_kept_for_an_order_counts_towards_enough()
+    {
+        var orders = Enumerable.Range(0, Made.Input.Orders.Count).Where(order => Made.SpareBf(order) is not null).ToList();
+        var found = (from order in orders from stack in Made.Yard.Yields.Keys where !Made.ServedBy(order).Contains(stack)
+                     let ready = WorkedReady.Of(Made, order, new(stack, true, 0m)) where ready is { InPlan: true, On: not null, SpareBf: > 1.0 } select (order, ready)).ToList();
+        var (soon, early) = found.First(one => one.ready.On <= Made.Answer.Outlook.Orders[one.order].ReadyHalf);
+        var (later, late) = found.First(one => one.ready.On > Made.Answer.Outlook.Orders[one.order].ReadyHalf && one.ready.LateDays > 0);
+
+        Assert.Equal(Made.SpareBf(soon)!.Value + early.SpareBf, Keeping(soon, early.Stack).SpareBf(soon)!.Value, 6);
+        Assert.Equal(Made.SpareBf(later)!.Value, Keeping(later, late.Stack).SpareBf(later)!.Value, 6);
+    }
+
+    private static PlanMade Keeping(int index, string stack) => Made with
+    {
+        Yard = Made.Yard with { Lines = [.. Made.Yard.Lines.Select((line, at) => at == index ? line with { Kept = [stack] } : line)] },
+        Input = Made.Input with { Orders = [.. Made.Input.Orders.Select((order, at) => at == index ? order with { Wood = [.. order.Wood, new(stack, true, 0m)] } : order)] },
+    };
+
     [Fact]
     public void Wood_kept_for_an_order_and_the_rest_of_a_shaky_one_are_promised_to_no_stranger()
     {

@@ -73,13 +73,15 @@ public sealed record ChargeRestart(Gap Gap, StopRisk Risk, Elapsed Stood, IReadO
         else if (!Enum.TryParse<RestartStep>(step, out var given) || given != next.Step)
             read.Refuse("Step", step, $"the next one: {next.Do} Heat comes before spray");
         else if (next.Step == RestartStep.Heated && NoHeat(state, charge))
-            read.Refuse("Step", RestartLine.DoneWords(next.Step), $"a boiler that runs: {string.Join(" and ", state.Boilers.Keys)} {(state.Boilers.Count == 1 ? "is" : "are")} down in the book; write under Boiler that it works again");
+            read.Refuse("Step", RestartLine.DoneWords(next.Step), $"a boiler that runs: {Boilers(state)} in the book; write under Boiler that it works again");
         return read.Then(() => key.Write(book, who, new RestartStepDone(tag, next!.Step)));
     }
 
     // A kiln heated by water has none while every boiler is down.
     private static bool NoHeat(YardState state, Charge charge) =>
         state.Kilns[charge.Kiln].Installed.HeatAtWaterC is not null && state.Boilers.Count > 0 && state.Boilers.Values.All(boiler => boiler.Down is not null);
+
+    private static string Boilers(YardState state) => $"{string.Join(" and ", state.Boilers.Keys)} {(state.Boilers.Count == 1 ? "is" : "are")} down";
 
     // Whoever set it or weighed it after the stop has run it on; a stop of days ago that nobody ticked is no longer asked about.
     private static bool IsOver(Charge charge, Gap gap, DateTime now) => charge.Restarts.Any(tick => tick.Step == RestartStep.Resumed && tick.At >= gap.From)
@@ -103,6 +105,7 @@ public sealed record ChargeRestart(Gap Gap, StopRisk Risk, Elapsed Stood, IReadO
             RestartStep.Safe => ("Look: nobody inside, doors shut, power whole on every wire.", "A door left open goes on cooling it; a fan on two wires burns."),
             RestartStep.Closed => ($"Shut the vents, {humidity} off.", "Water on cold wood wets open checks and deepens them."),
             RestartStep.Moving => ("Fans on, and the right way round.", "Heat without moving air cooks one side."),
+            RestartStep.Heated when NoHeat(state, charge) => ($"Wait for a boiler, then heat to {before}, nothing else yet.", $"{Boilers(state)} in the book. Leave doors and vents shut till then; heat before spray."),
             RestartStep.Heated => ($"Heat to {before}, nothing else yet.", "Heat before spray."),
             RestartStep.WickWet => ("Wet the wick, water in its trough; the wet bulb reads below the dry one.", "A wick that dried in the stop tells of air that is not there."),
             RestartStep.Humid => ($"Now {humidity} on again{(set is null ? "" : $", wet bulb {Fahrenheit(set.WetBulb)}")}.", ""),

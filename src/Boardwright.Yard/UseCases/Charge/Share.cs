@@ -46,6 +46,9 @@ public sealed record ChargeShare
     /// <summary>Time, money and room, each with what it rests on; empty where times are not known.</summary>
     public IReadOnlyList<Traced> Figures { get; init; } = [];
 
+    /// <summary>Whether one load pays against one after the other, in money; null where times are not known.</summary>
+    public string? Pays { get; init; }
+
     /// <summary>What is given up by mixing; empty when nothing is.</summary>
     public required IReadOnlyList<string> GivenUp { get; init; }
 
@@ -75,6 +78,7 @@ public sealed record ChargeShare
         var target = stacks.Min(targets.Of);
         var schedule = kiln is null ? null : Shared(stacks, kiln);
         IReadOnlyList<ShareMember> times = [.. stacks.Select(stack => new ShareMember(stack, Time(kiln, figures, stack, targets.Of(stack), null), schedule is null ? null : Time(kiln, figures, stack, target, schedule)))];
+        var cost = kiln is null || times.Any(one => one.Alone is null || one.Together is null) ? null : new ShareCost(state, kiln, times);
         return new()
         {
             May = broken is null,
@@ -84,7 +88,8 @@ public sealed record ChargeShare
             Schedule = schedule,
             Kiln = kiln,
             Target = target,
-            Figures = kiln is null || times.Any(one => one.Alone is null || one.Together is null) ? [] : ShareCost.Figures(state, kiln, times),
+            Figures = cost?.Figures ?? [],
+            Pays = cost?.Pays,
             GivenUp = [.. GivenUpBy(stacks, schedule, targets, target)],
         };
     }
@@ -178,9 +183,15 @@ public sealed record ChargeShare
 }
 
 /// <summary>What mixing costs, and what it saves.</summary>
-internal static class ShareCost
+internal sealed class ShareCost
 {
-    public static IReadOnlyList<Traced> Figures(YardState state, Kiln kiln, IReadOnlyList<ShareMember> stacks)
+    /// <summary>Time, money and room, each with what it rests on.</summary>
+    public IReadOnlyList<Traced> Figures { get; }
+
+    /// <summary>"It pays: one load saves 820 money, mixing costs 310."</summary>
+    public string Pays { get; }
+
+    public ShareCost(YardState state, Kiln kiln, IReadOnlyList<ShareMember> stacks)
     {
         var margin = state.Setting("kiln_day_margin") ?? 0.0;
         var slowest = stacks.MaxBy(one => one.Together!.Value.Half.Hours)!;
@@ -190,7 +201,9 @@ internal static class ShareCost
         var apart = stacks.Sum(one => one.Alone!.Value.Half.Days);
         var saved = (apart - together) * (double)kiln.Installed.FixedPerDayMoney;
         var empty = kiln.Installed.CapacityBf - stacks.Sum(one => KilnRoom.AsFourQuarter(one.Stack.Footage, one.Stack.Thickness).Count);
-        return
+        Pays = margin <= 0.0 && kiln.Installed.FixedPerDayMoney <= 0m ? "Whether it pays is not known: neither a kiln’s day (setting kiln_day_margin) nor its upkeep has a price."
+            : Words($"{(saved > cost ? "It pays" : saved < cost ? "It does not pay" : "It costs what it saves")}: one load saves {saved:#,0} money, mixing costs {cost:#,0}.");
+        Figures =
         [
             new("Together", Words($"{together:0.0}"), "days", Words($"likely, {late:0.0} nine times in ten; {slowest.Stack.Tag} sets the pace in {kiln.Name}, finish counted"))
             {

@@ -13,7 +13,7 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="What">How much of what wood it is.</param>
 public sealed record OrderCover(string Order, WorkedReady Ready, string What)
 {
-    internal const double SureEnough = 0.85;
+    private const double SureEnough = 0.85;
     private const double LeastBf = 1.0;
 
     /// <summary>The stack.</summary>
@@ -83,7 +83,7 @@ public sealed record OrderCover(string Order, WorkedReady Ready, string What)
 
     private static int Index(PlanMade made, SeasonPromise promise) => made.Input.Orders.ToList().FindIndex(order => order.Id == promise.Line.Id);
 
-    private static bool MayFallShort(YardState state, PlanMade made, int index)
+    internal static bool MayFallShort(YardState state, PlanMade made, int index)
     {
         var line = made.Yard.Lines[index];
         return made.Enough[index] < SureEnough

@@ -74,7 +74,7 @@ public sealed record PromiseAnswer(Answer Answer, string Words, DateOnly? Likely
     {
         var calendar = made.Input.Calendar;
         var found = new List<(string, double, DateOnly? Half, DateOnly?, bool)>();
-        var shaky = Enumerable.Range(0, made.Input.Orders.Count).Where(order => made.Enough[order] < OrderCover.SureEnough).SelectMany(made.ServedBy).ToHashSet(StringComparer.Ordinal);
+        var shaky = Enumerable.Range(0, made.Input.Orders.Count).Where(order => OrderCover.MayFallShort(state, made, order)).SelectMany(made.ServedBy).ToHashSet(StringComparer.Ordinal);
         foreach (var planned in made.Input.Stacks)
         {
             var stack = state.Stacks[planned.Id];

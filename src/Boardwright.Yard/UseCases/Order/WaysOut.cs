@@ -47,6 +47,8 @@ public static class WaysOut
                 alone.Most is null
                     ? $"With the yard to itself it is ready on {DayWords.Of(first, today)} as often as not; nine times in ten lies beyond the plan. Ask again when its wood has been read."
                     : $"With the yard to itself it is ready on {DayWords.Of(first, today)} as often as not. Other orders move for it.")
+            : made.Input.Orders[index].Wood.Count == 0
+            ? new("Name no day before there is wood for it.", made.Yard.Lines[index].Unusable is { Count: > 0 } unusable ? $"{string.Join("; ", unusable)}." : "No stack of the mill is as good as what it asks and free.")
             : new("Offer no day yet.", "Its wood is not dry within the plan. Let it dry in the yard and ask again with a reading.");
     }
 
@@ -77,8 +79,10 @@ public static class WaysOut
             .DistinctBy(one => one.Stack.Species.CommonName)
             .Select(one => new WayOut(
                 string.Create(CultureInfo.InvariantCulture, $"Offer {one.Stack.Species.CommonName} {one.Stack.Thickness} from {one.Stack.Tag}."),
-                string.Create(CultureInfo.InvariantCulture, $"{one.Ready.SpareBf:#,0} bf are kept for nobody. {one.Ready.Words}")));
+                string.Create(CultureInfo.InvariantCulture, $"{one.Ready.SpareBf:#,0} bf are kept for nobody{Thinner(asked, one.Stack)}. {one.Ready.Words}")));
     }
+
+    private static string Thinner(OrderLine asked, BookState.Stack stack) => stack.Thickness.Quarters < asked.ThicknessQuarters ? string.Create(CultureInfo.InvariantCulture, $", thinner than the {asked.ThicknessQuarters}/4 asked: it serves only where the customer can glue up") : "";
 
     private static string? SpeciesGroup(OrderLine asked) =>
         asked.Species is { } name && Wood.SpeciesTable.Find("species", name) is Outcome<Wood.Species>.Done(var species) ? species.ScheduleGroup : null;

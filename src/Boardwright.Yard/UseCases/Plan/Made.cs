@@ -71,11 +71,20 @@ public sealed record PlanMade(
     /// <summary>Chance out of ten that the order is ready on its day with enough wood.</summary>
     public int ChanceOfTen(int order) => (int)Math.Round(10.0 * Promises[order].OnTime * Enough[order], MidpointRounding.AwayFromZero);
 
-    /// <summary>Board feet the wood kept for an order yields beyond what it asks, likely; null when it is not met, and for whole slabs and a customer's own wood.</summary>
-    public double? SpareBf(int order) => Answer.Outlook.Orders[order].Met && SoldByFootage(order) ? ServedBy(order).Sum(stack => Left(stack, order)) - Input.Orders[order].Quantity.Count : null;
+    /// <summary>Board feet the wood behind an order yields beyond what it asks, likely; null when it is not met, and for whole slabs and a customer's own wood.</summary>
+    public double? SpareBf(int order) => Answer.Outlook.Orders[order].Met && SoldByFootage(order) ? Behind(order).Sum(stack => Left(stack, order)) - Input.Orders[order].Quantity.Count : null;
 
     /// <summary>The stacks that serve an order.</summary>
     public IReadOnlyList<string> ServedBy(int order) => [.. Answer.Plan.Servings.Where(serving => serving.Order == Input.Orders[order].Id && serving.Quantity.Count > 0.0).Select(serving => serving.Stack).Distinct()];
+
+    // What is kept for an order and ready with the rest of it stands behind it as well, though the plan may need nothing of it.
+    private IReadOnlyList<string> Behind(int order)
+    {
+        var served = ServedBy(order);
+        var ready = Answer.Outlook.Orders[order].ReadyHalf;
+        var wood = Input.Orders[order].Wood;
+        return [.. served, .. Yard.Lines[order].Kept.Except(served).Where(tag => WorkedReady.Of(this, order, wood.First(one => one.Stack == tag)) is { InPlan: true, On: { } on } && (on <= ready || on <= Input.Orders[order].Due))];
+    }
 
     private static SolverLimits Limits(SolverLimits limits) => limits with { ChargesEachKiln = ChargesEachKiln };
 
@@ -97,9 +106,9 @@ public sealed record PlanMade(
     private double EnoughFor(int order) => !Answer.Outlook.Orders[order].Met ? 0.0
         : !SoldByFootage(order) ? 1.0
         : new SplitNormal(
-            ServedBy(order).Sum(stack => Left(stack, order) * Yard.Yields[stack].Low / Yard.Yields[stack].Likely),
-            ServedBy(order).Sum(stack => Left(stack, order)),
-            ServedBy(order).Sum(stack => Left(stack, order) * Yard.Yields[stack].High / Yard.Yields[stack].Likely)).AtLeast(Input.Orders[order].Quantity.Count);
+            Behind(order).Sum(stack => Left(stack, order) * Yard.Yields[stack].Low / Yard.Yields[stack].Likely),
+            Behind(order).Sum(stack => Left(stack, order)),
+            Behind(order).Sum(stack => Left(stack, order) * Yard.Yields[stack].High / Yard.Yields[stack].Likely)).AtLeast(Input.Orders[order].Quantity.Count);
 
     private bool SoldByFootage(int order) => Yard.Lines[order].Asked is { CustomerWood: false, Unit: Book.Facts.OrderUnit.Bf or Book.Facts.OrderUnit.M3 };
 

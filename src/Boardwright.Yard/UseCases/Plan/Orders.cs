@@ -13,7 +13,8 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="Asked">The line.</param>
 /// <param name="Planned">As the planner sees it.</param>
 /// <param name="Unusable">Why wood named in it cannot serve it, in words.</param>
-public sealed record PlannedLine(string Id, BookState.Order Order, OrderLine Asked, Order Planned, IReadOnlyList<string> Unusable);
+/// <param name="Kept">Stacks of its wood that are kept for it: they stand behind it whether the plan takes of them or not.</param>
+public sealed record PlannedLine(string Id, BookState.Order Order, OrderLine Asked, Order Planned, IReadOnlyList<string> Unusable, IReadOnlyList<string> Kept);
 
 /// <summary>Something asked for that no kiln plan can answer.</summary>
 /// <param name="Order">The order's number.</param>
@@ -60,7 +61,7 @@ internal sealed class PlanOrders(YardState state, PlanFigures figures, PlanStack
         var wood = Named(line.Asked, unusable).Concat(Others(order.Tag, line.Asked)).DistinctBy(one => one.Stack).Take(30).ToList();
         var quantity = BoardFeet.From(Math.Max(1.0, Quantity(order, line, wood)));
         var planed = line.Asked.DressedMm is not null ? Math.Max(1, (int)Math.Ceiling(quantity.Count / PlanerRun())) : 0;
-        return new(id, order, line.Asked, new(id, line.Asked.DueOn, quantity, wood, planed, Math.Clamp(order.Importance, 1, 5), order.LatePerDayMoney), unusable);
+        return new(id, order, line.Asked, new(id, line.Asked.DueOn, quantity, wood, planed, Math.Clamp(order.Importance, 1, 5), order.LatePerDayMoney), unusable, [.. wood.Select(one => one.Stack).Where(tag => state.Stacks[tag].ReservedFor == order.Tag)]);
     }
 
     private double PlanerRun() => (state.Setting("planer_output") ?? 350.0) * 8.0;

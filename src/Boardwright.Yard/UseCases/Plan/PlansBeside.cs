@@ -48,6 +48,9 @@ public sealed record PlansBeside(PlanTried Own, PlanTried Worked, IReadOnlyList<
 
     private const string Followed = "Promises are told by the worked plan; a key that loads a kiln offers your load until you take the worked plan over.";
 
+    /// <summary>True where the worked plan keeps promises better, or as well and for less.</summary>
+    public bool WorkedIsBetter => (Own.LateMoney, Own.CostMoney).CompareTo((Worked.LateMoney, Worked.CostMoney)) > 0;
+
     private string Better => (Own.LateMoney - Worked.LateMoney) switch
     {
         > 0m => "the worked plan is the better one for promises",

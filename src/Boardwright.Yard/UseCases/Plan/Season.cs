@@ -1,10 +1,17 @@
+using System.Globalization;
 using Boardwright.Planning;
 using Boardwright.Yard.Book;
 using BookState = Boardwright.Yard.Book.State;
 namespace Boardwright.Yard.UseCases;
 
 /// <summary>A charge of the season for a person.</summary>
-public sealed record SeasonCharge(string Kiln, string? Tag, IReadOnlyList<BookState.Stack> Stacks, double VolumeBf, DateTime In, DateTime Out, DateTime OutLate, double? WarmUpH, IReadOnlyList<string> Serves);
+public sealed record SeasonCharge(string Kiln, string? Tag, IReadOnlyList<BookState.Stack> Stacks, double VolumeBf, DateTime In, DateTime Out, DateTime OutLate, double? WarmUpH, IReadOnlyList<string> Serves)
+{
+    /// <summary>"Load K2 on Mon 2 Nov at 08:00."; of today, whether the hour is still ahead.</summary>
+    /// <param name="now">The time in the yard.</param>
+    public string LoadWords(DateTime now) => In.Date != now.Date || In >= now ? string.Create(CultureInfo.InvariantCulture, $"Load {Kiln} on {In:ddd d MMM} at {In:HH:mm}.")
+        : string.Create(CultureInfo.InvariantCulture, $"Load {Kiln} today still, or on the next working day: planned for {In:HH:mm}.");
+}
 
 /// <summary>Heat of a day: outside, what each use wants in the order of <see cref="SeasonSheet.HeatUses"/>, what the boilers give, and what they give if all goes well.</summary>
 public sealed record SeasonHeat(DateOnly Day, double OutsideC, IReadOnlyList<double> KilowattsByUse, double GivenKw, double PerhapsKw)

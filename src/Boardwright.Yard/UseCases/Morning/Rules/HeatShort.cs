@@ -31,6 +31,14 @@ internal static class HeatShort
     // What is at stake in the kilns themselves while nothing keeps them warm.
     private static decimal RunningWorth(YardState state) => state.Charges.Values.Where(charge => charge.IsRunning && state.Kilns[charge.Kiln].Installed.HeatAtWaterC is not null).Sum(charge => WoodWorth.Of(state, charge));
 
+    // The kiln whose charge is in danger soonest comes first; running charges of which nothing can be worked out are shut too.
+    private static string Kilns(YardState state)
+    {
+        var stop = BoilerStop.Of(state);
+        List<string> kilns = [.. stop.Charges.Select(one => one.Charge.Kiln), .. stop.Untold.Select(tag => state.Charges[tag].Kiln)];
+        return kilns.Count == 0 ? "the loop down as its card says" : string.Join(", then ", kilns.Distinct());
+    }
+
     internal static string Celsius(double celsius) => DayWords.Celsius(celsius);
 
     // The worst of the days that are short in any case; the days to act end with the first of them.
@@ -43,7 +51,7 @@ internal static class HeatShort
     }
 
     private static DayTask Decide(YardState state, DateOnly day, DateOnly first, double outsideC, string more, Traced figure) => state.Boilers.Values.All(boiler => boiler.Down is not null)
-        ? new("now", "No boiler runs: shut first what is in danger first.", $"{string.Join(", ", state.Boilers.Values.Select(boiler => boiler.Name))} {(state.Boilers.Count == 1 ? "is" : "are")} down. {more}{Celsius(outsideC)} outside. The boiler’s page tells which kiln to shut, and in how many hours each charge stains, regains or its coil freezes.", figure,
+        ? new("now", $"No boiler runs: shut {Kilns(state)}.", $"{string.Join(", ", state.Boilers.Values.Select(boiler => boiler.Name))} {(state.Boilers.Count == 1 ? "is" : "are")} down. {more}{Celsius(outsideC)} outside. The boiler’s page tells in how many hours each charge stains, regains or its coil freezes.", figure,
             new(Margin(state) + RunningWorth(state), 1, "the kilns’ day and the wood in them"), Duties.Office | Duties.Kilns, "/boiler", "What to shut first")
         : new(
         $"{DayWords.Of(day, state.Today)}", "Decide how to get through the cold day.", $"{more}{Celsius(outsideC)} outside: turn the shop down, let one kiln drift, or warm up slower.", figure,
