@@ -22,6 +22,8 @@ public static class YardSolver
     private const int BoundSteps = 2000; // for a unit of repeatable work
     private const double VisitsPerPair = 40.0; // plans the search visits for a unit of repeatable work: by pairs of stacks
     private const double VisitsMost = 2e5;
+    private const double NearerWork = 0.4; // units of repeatable work for a plan with fewer changes
+    private const double NearerSeconds = 1.0;
     private const double SecondsPerStack = 0.02; // below this the model is not worth building
     private static readonly string[] LevelNames = ["late", "risk", "cost"];
 
@@ -78,8 +80,22 @@ public static class YardSolver
         }
 
         var answer = ByModel(tables, limits, better, watch, bounds, best, score, cancel);
-        return kept is { } same && Stays(same.Score, answer.Outlook.Score, limits.ChangeWorthCents) ? Told(tables, same.Plan, answer) : answer;
+        return kept is not { } same ? answer
+            : Stays(same.Score, answer.Outlook.Score, limits.ChangeWorthCents) ? Told(tables, same.Plan, answer)
+            : limits.ChangeWorthCents > 0 && !cancel.IsCancellationRequested ? Nearer(tables, limits, same.Plan, answer, watch, cancel)
+            : answer;
     }
+
+    // As good a plan with fewer changes, where a short search finds one.
+    private static PlanAnswer Nearer(PlanTables tables, SolverLimits limits, Plan earlier, PlanAnswer found, Stopwatch watch, CancellationToken cancel)
+    {
+        var search = new PlanSearch(tables, (ulong)limits.Seed);
+        var until = Math.Max(limits.Seconds, watch.Elapsed.TotalSeconds) + NearerSeconds;
+        search.FewerChanges(earlier, found.Plan, limits.ChangeWorthCents, Visits(tables, NearerWork), () => cancel.IsCancellationRequested || watch.Elapsed.TotalSeconds > until);
+        return Told(tables, search.Best, found);
+    }
+
+    private static int Visits(PlanTables tables, double work) => (int)Math.Max(1.0, work * Math.Min(VisitsMost, VisitsPerPair * tables.Stacks.Length * tables.Stacks.Length));
 
     // An earlier plan's loads under today's facts, each as early as may be.
     private static (Plan Plan, PlanScore Score) Again(PlanTables tables, Plan start)
@@ -104,7 +120,7 @@ public static class YardSolver
     {
         var search = new PlanSearch(tables, (ulong)limits.Seed);
         var (start, reached, seconds) = (best, new[] { score.LateCents, score.RiskCents }, SearchShare(tables) * limits.Seconds);
-        var most = limits.RepeatableWork is { } work ? (int)Math.Max(1.0, work * Math.Min(VisitsMost, VisitsPerPair * tables.Stacks.Length * tables.Stacks.Length)) : int.MaxValue;
+        var most = limits.RepeatableWork is { } work ? Visits(tables, work) : int.MaxValue;
         var steps = limits.RepeatableWork is { } share ? (int)Math.Max(1.0, share * BoundSteps) : int.MaxValue;
         double Progress(int visited) => cancel.IsCancellationRequested || limits.IsEnough(Volatile.Read(ref reached[0]), Volatile.Read(ref bounds[0])) ? 1.0 : Math.Max((double)visited / most, watch.Elapsed.TotalSeconds / seconds);
         void Search() => search.Run(start, Progress, (plan, found) =>

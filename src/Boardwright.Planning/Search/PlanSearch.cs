@@ -10,10 +10,9 @@ namespace Boardwright.Planning;
 /// </remarks>
 internal sealed class PlanSearch
 {
-    private const double RiskShare = 0.1;
-    private const double CostShare = 0.02;
     private const double WarmShare = 0.05; // of the first plan's worth: how much worse a change may be at first
     private const double ColdCents = 20.0;
+    private const double NearWarmCents = 1500.0; // a few changes more on the way to fewer
     private const int CheckEvery = 16;
     private const int Rounds = 3;
     private const double RoundsShare = 0.75; // of the work: for the stacks that may serve an order
@@ -28,6 +27,7 @@ internal sealed class PlanSearch
     private int[][] units = []; // those being moved now
     private readonly TimedCharge?[] chargeOfStack;
     private List<Grouped> list = [];
+    private SearchAim aim = null!;
 
     public PlanSearch(PlanTables tables, ulong seed)
     {
@@ -57,6 +57,7 @@ internal sealed class PlanSearch
     public void Run(Plan start, Func<int, double> progress, Action<Plan, PlanScore>? better = null)
     {
         (Best, Score) = (start, PlanOutlook.Of(tables, start).Score);
+        aim = new LeastScore(Score);
         units = all;
         Begin(start);
         if (all.Length == 0)
@@ -64,7 +65,7 @@ internal sealed class PlanSearch
             return;
         }
 
-        var warm = Math.Max(ColdCents, WarmShare * Math.Abs(Energy(Visit(better))));
+        var warm = Math.Max(ColdCents, WarmShare * Math.Abs(Visit(better)));
         var visited = 0;
         for (var round = 0; round < Rounds && asked.Length > 0 && asked.Length < all.Length; round++)
         {
@@ -81,7 +82,7 @@ internal sealed class PlanSearch
         void Anneal(double first, double from, double to)
         {
             var temperature = first;
-            for (var energy = Energy(Visit(better)); ;)
+            for (var energy = Visit(better); ;)
             {
                 if (++visited % CheckEvery == 0)
                 {
@@ -95,6 +96,34 @@ internal sealed class PlanSearch
                 }
 
                 energy = Accepted(energy, temperature, better);
+            }
+        }
+    }
+
+    /// <summary>Looks for a plan as good as one found that changes less against an earlier one; the one found where there is none.</summary>
+    /// <param name="earlier">The earlier plan, under today's facts.</param>
+    /// <param name="found">A sound plan.</param>
+    /// <param name="worthCents">What a change has to save, in risk and cost together.</param>
+    /// <param name="visits">Plans visited.</param>
+    /// <param name="isOver">Asked now and then; true ends it.</param>
+    public void FewerChanges(Plan earlier, Plan found, long worthCents, int visits, Func<bool> isOver)
+    {
+        (Best, Score) = (found, PlanOutlook.Of(tables, found).Score);
+        aim = new FewestChanges(tables, earlier, found, worthCents);
+        units = all;
+        if (all.Length == 0)
+        {
+            return;
+        }
+
+        // From the plan found back towards the earlier one, then from the earlier one on.
+        foreach (var start in new[] { found, earlier })
+        {
+            Begin(start);
+            var energy = Visit(null);
+            for (var visited = 0; visited < visits / 2 && !(visited % CheckEvery == 0 && isOver()); visited++)
+            {
+                energy = Accepted(energy, NearWarmCents * Math.Pow(ColdCents / NearWarmCents, 2.0 * visited / visits), null);
             }
         }
     }
@@ -118,7 +147,7 @@ internal sealed class PlanSearch
             return energy;
         }
 
-        var found = Energy(Visit(better));
+        var found = Visit(better);
         if (found <= energy || chance.NextUniform() < Math.Exp((energy - found) / temperature))
         {
             return found;
@@ -128,9 +157,8 @@ internal sealed class PlanSearch
         return energy;
     }
 
-    private static double Energy(PlanScore score) => score.LateCents + RiskShare * score.RiskCents + CostShare * score.CostCents;
-
-    private PlanScore Visit(Action<Plan, PlanScore>? better)
+    // What the list's plan is worth on the way.
+    private double Visit(Action<Plan, PlanScore>? better)
     {
         timetable.Clear();
         Array.Clear(chargeOfStack);
@@ -152,13 +180,13 @@ internal sealed class PlanSearch
 
         var chosen = wood.For(chargeOfStack);
         var score = Scoring.Score(tables, timetable.Charges, chosen);
-        if (score < Score)
+        if (aim.Takes(score, chargeOfStack))
         {
             (Best, Score) = (PlanBuilder.Build(tables, timetable.Charges, chosen), score);
             better?.Invoke(Best, Score);
         }
 
-        return score;
+        return aim.Energy(score, chargeOfStack);
     }
 
     private bool Change() => chance.NextIndex(10) switch
