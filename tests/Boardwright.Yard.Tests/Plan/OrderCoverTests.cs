@@ -93,8 +93,12 @@ public sealed class OrderCoverTests
     public void Ready_stack_kept_for_an_order_counts_towards_enough()
     {
         var orders = Enumerable.Range(0, Made.Input.Orders.Count).Where(order => Made.SpareBf(order) is not null).ToList();
-        var found = (from order in orders from stack in Made.Yard.Yields.Keys where !Made.ServedBy(order).Contains(stack)
-                     let ready = WorkedReady.Of(Made, order, new(stack, true, 0m)) where ready is { InPlan: true, On: not null, SpareBf: > 1.0 } select (order, ready)).ToList();
+        var found = (from order in orders
+                     from stack in Made.Yard.Yields.Keys
+                     where !Made.ServedBy(order).Contains(stack)
+                     let ready = WorkedReady.Of(Made, order, new(stack, true, 0m))
+                     where ready is { InPlan: true, On: not null, SpareBf: > 1.0 }
+                     select (order, ready)).ToList();
         var (soon, early) = found.First(one => one.ready.On <= Made.Answer.Outlook.Orders[one.order].ReadyHalf);
         var (later, late) = found.First(one => one.ready.On > Made.Answer.Outlook.Orders[one.order].ReadyHalf && one.ready.LateDays > 0);
 
