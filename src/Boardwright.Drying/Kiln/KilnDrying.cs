@@ -8,7 +8,7 @@ namespace Boardwright.Drying;
 /// <summary>Forecast of the hours a charge needs in a kiln, with a band.</summary>
 /// <remarks>
 /// <para>Each of 101 charges is stepped through the schedule; a step ends when its controlling moisture content, its mean, or 6 % above it for the wettest half of the
-/// samples, reaches the point. Air is held with the 90 F floor of the wet bulb. While the first third of the moisture is leaving, the loss keeps to the safe rate.
+/// samples, reaches the point, or when its hours are over. Air is held with the 90 F floor of the wet bulb. While the first third of the moisture is leaving, the loss keeps to the safe rate.
 /// Equalizing and conditioning come on top. A charge that has been weighed dries on at the rate it has shown, see <see cref="KilnRate"/>.</para>
 /// <para>Wood is taken to be as hot as the air; warm-up is not counted. Validity: 0.25 to 6 in.</para>
 /// </remarks>
@@ -78,7 +78,7 @@ public static class KilnDrying
             sorted = new double[members];
             hoursInStep = new double[members, air.Length];
             done.AsSpan().Fill(double.PositiveInfinity);
-            hoursPerStep = Math.Max(0.5, input.Thickness.Inches * input.Thickness.Inches);
+            hoursPerStep = StepHours(schedule, Math.Max(0.5, input.Thickness.Inches * input.Thickness.Inches));
             safeLossPerStep = SafeRate.For(input.Species, input.Thickness) is Outcome<SafeRate>.Done(var safe)
                 ? safe.DailyLossPercent / 100.0 * hoursPerStep / 24.0
                 : double.PositiveInfinity;
@@ -155,7 +155,7 @@ public static class KilnDrying
         {
             var mean = set.Boards.Average[m];
             var controlling = mean * controllingOverMean;
-            while (step[m] < air.Length - 1 && controlling <= schedule.Steps[step[m]].Above.Fraction)
+            while (step[m] < air.Length - 1 && IsOver(m, controlling))
             {
                 step[m]++;
             }
@@ -164,6 +164,19 @@ public static class KilnDrying
             set.SetStep(m, now.DiffusionFactor, SurfaceMetresPerSecond, now.SurfaceFactor, now.EquilibriumFraction, hoursPerStep * 3600.0);
             set.Boards.LossLimit[m] = mean > guardedAbove ? safeLossPerStep : double.PositiveInfinity;
         }
+
+        private bool IsOver(int m, double controlling) => schedule.Steps[step[m]] is var now && now.Lasts is { } lasts
+            ? hoursInStep[m, step[m]] >= lasts.Hours - 1e-6
+            : controlling <= now.Above.Fraction;
+
+        // Steps by the clock are whole half hours: the longest step of time that goes into all of them, not over the usual one.
+        private static double StepHours(KilnSchedule schedule, double most)
+        {
+            var halves = schedule.Steps.SkipLast(1).Where(one => one.Lasts is not null).Aggregate(0L, (sum, one) => Common(sum, (long)Math.Max(1.0, Math.Round(2.0 * one.Lasts!.Value.Hours))));
+            return halves == 0L ? most : 0.5 * halves / Math.Ceiling(0.5 * halves / most - 1e-9);
+        }
+
+        private static long Common(long one, long other) => other == 0L ? one : Common(other, one % other);
 
         private void NoteDone(int n)
         {
@@ -208,6 +221,9 @@ public static class KilnDrying
 
             if (schedule.Note is { } note)
                 notes.Add(note);
+
+            if (schedule.Steps[^1].Lasts is { } least)
+                notes.Add($"the last step stands for {Number(least.Hours)} h: it is held on until the wood is at {Number(input.To.Percent)} %");
 
             return notes;
         }

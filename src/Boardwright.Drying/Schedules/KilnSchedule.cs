@@ -17,11 +17,20 @@ public sealed record KilnSchedule
     // A board named 8/4 is sawn 2-1/8 in: the size in hand may pass the name by this much.
     private const double SawnOverInches = 0.15;
 
-    /// <summary>The code both tables are read by.</summary>
-    public required KilnCode Code { get; init; }
+    /// <summary>The code both tables are read by; null for a schedule of the house's own.</summary>
+    public required KilnCode? Code { get; init; }
 
     /// <summary>What it is called: its code, or words where it is none of the tables.</summary>
-    public string Name { get => field ?? Code.ToString(); init; }
+    public string Name { get => field ?? Code?.ToString() ?? "own schedule"; init; }
+
+    /// <summary>Air of equalizing as the house wrote it; null where the printed rule gives it.</summary>
+    public KilnStep? Equalize { get; init; }
+
+    /// <summary>Air of conditioning as the house wrote it; null where the printed rule gives it.</summary>
+    public KilnStep? Condition { get; init; }
+
+    /// <summary>True where a step goes by the clock.</summary>
+    public bool HasTimes => Steps.Any(step => step.Lasts is not null);
 
     /// <summary>Steps from green to dry.</summary>
     public required IReadOnlyList<KilnStep> Steps { get; init; }
@@ -66,21 +75,26 @@ public sealed record KilnSchedule
         });
     }
 
-    /// <summary>The step in force at a controlling moisture content.</summary>
+    /// <summary>The step in force at a controlling moisture content; where steps go by the clock, <see cref="StepClock"/> tells.</summary>
     public KilnStep StepAt(MoistureContent controlling) => Steps.First(step => controlling > step.Above || step.Above == MoistureContent.OvenDry);
 
     /// <summary>The schedule in a kiln that cannot go above a dry bulb.</summary>
-    public KilnSchedule LimitedTo(Temperature dryBulbMax) => this with { Steps = [.. Steps.Select(step => step.LimitedTo(dryBulbMax))] };
+    public KilnSchedule LimitedTo(Temperature dryBulbMax) => this with
+    {
+        Steps = [.. Steps.Select(step => step.LimitedTo(dryBulbMax))],
+        Equalize = Equalize?.LimitedTo(dryBulbMax),
+        Condition = Condition?.LimitedTo(dryBulbMax),
+    };
 
     /// <summary>The schedule of wood dried together: the gentlest of theirs in each part.</summary>
-    /// <param name="schedules">At least one.</param>
+    /// <param name="schedules">At least one, all of the tables.</param>
     public static KilnSchedule Shared(IReadOnlyList<KilnSchedule> schedules)
     {
         ArgumentNullException.ThrowIfNull(schedules);
         if (schedules.Select(one => one.Code).Distinct().Count() == 1)
             return schedules[0];
 
-        return Assemble(schedules.Select(one => one.Code).Aggregate(KilnCode.Mildest)) with
+        return Assemble(schedules.Select(one => one.Code!.Value).Aggregate(KilnCode.Mildest)) with
         {
             Source = string.Join("; ", schedules.Select(one => one.Source).Distinct()),
             Mark = schedules.Any(one => one.Mark == "C") ? "C" : schedules[0].Mark,
@@ -91,18 +105,21 @@ public sealed record KilnSchedule
     /// <summary>The schedule as it is run: air other than listed in the step now in force, the later steps as they are listed.</summary>
     /// <param name="dryBulb">Dry bulb held.</param>
     /// <param name="wetBulb">Wet bulb held.</param>
-    /// <param name="controlling">Moisture content that says which step is in force.</param>
-    public KilnSchedule Holding(Temperature dryBulb, Temperature wetBulb, MoistureContent controlling)
+    /// <param name="now">Index of the step in force.</param>
+    public KilnSchedule Holding(Temperature dryBulb, Temperature wetBulb, int now) => this with
+    {
+        Steps = [.. Steps.Skip(now).Select((step, index) => index > 0 ? step : step with
+        {
+            DryBulbFahrenheit = dryBulb.Fahrenheit,
+            DepressionFahrenheit = (dryBulb - wetBulb).FahrenheitDegrees,
+        })],
+    };
+
+    /// <summary>Index of the step in force at a controlling moisture content.</summary>
+    public int IndexAt(MoistureContent controlling)
     {
         var now = StepAt(controlling);
-        return this with
-        {
-            Steps = [.. Steps.SkipWhile(step => step != now).Select(step => step != now ? step : step with
-            {
-                DryBulbFahrenheit = dryBulb.Fahrenheit,
-                DepressionFahrenheit = (dryBulb - wetBulb).FahrenheitDegrees,
-            })],
-        };
+        return Steps.TakeWhile(step => step != now).Count();
     }
 
     private static bool Holds(KilnCodeRow row, Length thickness) =>

@@ -11,6 +11,12 @@ public sealed record KilnStep
     /// <summary>The step holds while the controlling moisture content is above this; when it is reached the next step begins. Zero for the last step.</summary>
     public required MoistureContent Above { get; init; }
 
+    /// <summary>A step that goes by the clock: it lasts this long and ends at no moisture content; null for one that ends by moisture, and for the last.</summary>
+    public Elapsed? Lasts { get; init; }
+
+    /// <summary>True for a step of the house's own: its wet bulb is held as written, under 90 F too.</summary>
+    public bool AsWritten { get; init; }
+
     /// <summary>Dry-bulb temperature in degrees Fahrenheit, as printed.</summary>
     public required double DryBulbFahrenheit { get; init; }
 
@@ -20,9 +26,9 @@ public sealed record KilnStep
     /// <summary>Wet-bulb temperature in degrees Fahrenheit.</summary>
     public double WetBulbFahrenheit => DryBulbFahrenheit - DepressionFahrenheit;
 
-    /// <summary>Wet bulb raised to 90 F, which a vented kiln can hold in humid weather.</summary>
+    /// <summary>Wet bulb raised to 90 F, which a vented kiln can hold in humid weather; as written where the house wrote it.</summary>
     /// <source id="fpl-gtr-57" locator="modified schedules"/>
-    public double WetBulbFloored90Fahrenheit => Math.Max(WetBulbFahrenheit, Math.Min(FloorFahrenheit, DryBulbFahrenheit));
+    public double WetBulbFloored90Fahrenheit => AsWritten ? WetBulbFahrenheit : Math.Max(WetBulbFahrenheit, Math.Min(FloorFahrenheit, DryBulbFahrenheit));
 
     /// <summary>Dry-bulb temperature.</summary>
     public Temperature DryBulb => Temperature.FromFahrenheit(DryBulbFahrenheit);

@@ -1,4 +1,5 @@
 using Boardwright.Drying;
+using Boardwright.Drying.Schedules;
 using Boardwright.Quantities;
 using Boardwright.Wood;
 using Boardwright.Yard.Book.Facts;
@@ -16,12 +17,26 @@ internal sealed partial class Fold
         : fact.OutOn < fact.InOn ? new("out_on", $"{fact.OutOn:yyyy-MM-dd}", $"a day from {fact.InOn:yyyy-MM-dd} on")
         : Set(plannedCharges, fact.Charge, new PlannedCharge(fact.Charge, fact.Kiln, fact.InOn, fact.OutOn, [.. fact.Stacks], fact.Serves, entry.Number));
 
+    private Refusal? On(ScheduleWritten fact) =>
+        (fact.Schedule.Trim().Length == 0 ? new Refusal("schedule", fact.Schedule, "a name that is not empty") : null)
+        ?? (OwnSchedule.Of(fact.Schedule, [.. fact.Rows.Select(row => new OwnStep(row.Phase, row.McAbovePct, row.Hours, Temperature.FromCelsius(row.DryBulbC), Temperature.FromCelsius(row.WetBulbC)))]) switch
+        {
+            Outcome<KilnSchedule>.Done(var schedule) => Set(schedules, fact.Schedule, schedule with { Note = fact.Note is null || schedule.Note is null ? fact.Note ?? schedule.Note : $"{fact.Note}; {schedule.Note}" }),
+            Outcome<KilnSchedule>.Refused(var reasons) => reasons[0],
+            _ => throw new InvalidOperationException("A schedule stands or is refused."),
+        });
+
+    private Refusal? On(ScheduleChosen fact) => NoSchedule(fact.Schedule) ?? WithCharge(fact.Charge, charge => charge with { Schedule = fact.Schedule });
+
+    private Refusal? NoSchedule(string? name) => name is { } asked && !schedules.ContainsKey(asked) ? Unknown("schedule", asked, schedules) : null;
+
     private Refusal? On(ChargeLoaded fact)
     {
         if (!kilns.TryGetValue(fact.Kiln, out var kiln))
             return Unknown("kiln", fact.Kiln, kilns);
         var refusal = Fresh("charge", fact.Charge, charges)
             ?? InRange("target_mc_pct", fact.TargetMcPct, 3.0, 30.0, "3 to 30 %")
+            ?? NoSchedule(fact.Schedule)
             ?? (kiln.Charge is { } running ? new Refusal("kiln", fact.Kiln, $"an empty kiln; charge {running} is in it") : null)
             ?? (fact.Stacks.Count == 0 ? new Refusal("stacks", "none", "at least one stack") : null)
             ?? fact.Stacks.Select(MayBeLoaded).FirstOrDefault(r => r is not null);
@@ -41,6 +56,7 @@ internal sealed partial class Fold
             Target = MoistureContent.FromPercent(fact.TargetMcPct),
             LoadedAt = entry.HappenedAt,
             ExpectedOutOn = fact.ExpectedOutOn,
+            Schedule = fact.Schedule,
             History = [entry.Number],
         });
     }

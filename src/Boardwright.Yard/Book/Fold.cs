@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Boardwright.Drying.Schedules;
 using Boardwright.Quantities;
 using Boardwright.Wood;
 using Boardwright.Yard.Book.Facts;
@@ -13,6 +14,7 @@ internal sealed partial class Fold
     private readonly SortedDictionary<string, Stack> stacks = Sorted<Stack>();
     private readonly SortedDictionary<string, Charge> charges = Sorted<Charge>();
     private readonly SortedDictionary<string, PlannedCharge> plannedCharges = Sorted<PlannedCharge>();
+    private readonly SortedDictionary<string, KilnSchedule> schedules = Sorted<KilnSchedule>();
     private readonly SortedDictionary<string, Pack> packs = Sorted<Pack>();
     private readonly SortedDictionary<string, Order> orders = Sorted<Order>();
     private readonly SortedDictionary<string, Shipment> shipments = Sorted<Shipment>();
@@ -123,6 +125,8 @@ internal sealed partial class Fold
         GaugeRead f => On(f),
         Interrupted f => On(f),
         RestartStepDone f => On(f),
+        ScheduleWritten f => On(f),
+        ScheduleChosen f => On(f),
         StressTested f => On(f),
         HeatTreated f => On(f),
         ChargeUnloaded f => On(f),
@@ -161,6 +165,7 @@ internal sealed partial class Fold
         Stacks = Frozen(stacks),
         Charges = Frozen(charges),
         PlannedCharges = Frozen(plannedCharges),
+        Schedules = Frozen(schedules),
         Packs = Frozen(packs),
         Orders = Frozen(orders),
         Shipments = Frozen(shipments),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Boardwright.Drying.Schedules;
 using Boardwright.Yard.Book.Facts;
 using Boardwright.Yard.Book.State;
 
@@ -26,6 +27,9 @@ public sealed record YardState
     public required ImmutableSortedDictionary<string, Charge> Charges { get; init; }
 
     public required ImmutableSortedDictionary<string, PlannedCharge> PlannedCharges { get; init; }
+
+    /// <summary>Kiln schedules of the house's own, by name.</summary>
+    public required ImmutableSortedDictionary<string, KilnSchedule> Schedules { get; init; }
 
     public required ImmutableSortedDictionary<string, Pack> Packs { get; init; }
 

@@ -107,7 +107,7 @@ public class KilnChargeTests
         var (oak, maple) = (Of("white oak", "8/4"), Of("sugar maple", "4/4"));
         var shared = KilnSchedule.Shared([oak, maple]);
 
-        Assert.Equal(KilnCode.Mildest(oak.Code, maple.Code), shared.Code);
+        Assert.Equal(KilnCode.Mildest(oak.Code!.Value, maple.Code!.Value), shared.Code);
         Assert.Same(oak, KilnSchedule.Shared([oak]));
     }
 
@@ -115,7 +115,7 @@ public class KilnChargeTests
     public void Schedule_as_run_holds_the_set_air_now_and_the_listed_air_later()
     {
         var oak = Of("northern red oak", "4/4");
-        var run = oak.Holding(Temperature.FromFahrenheit(125), Temperature.FromFahrenheit(100), MoistureContent.FromPercent(22.0));
+        var run = oak.Holding(Temperature.FromFahrenheit(125), Temperature.FromFahrenheit(100), oak.IndexAt(MoistureContent.FromPercent(22.0)));
 
         Assert.Equal(125.0, run.Steps[0].DryBulbFahrenheit, 1e-9);
         Assert.Equal(25.0, run.Steps[0].DepressionFahrenheit, 1e-9);

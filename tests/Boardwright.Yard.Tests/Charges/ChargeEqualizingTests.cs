@@ -44,7 +44,7 @@ public sealed class ChargeEqualizingTests
             From = run.Driest,
             To = MoistureContent.FromPercent(5.0),
             Kiln = new KilnEquipment("K1", Temperature.FromFahrenheit(165.0)),
-            Schedule = run.Schedule.Holding(run.Set!.DryBulb, run.Set.WetBulb, run.Controlling),
+            Schedule = run.Schedule.Holding(run.Set!.DryBulb, run.Set.WetBulb, run.StepNow),
             Rate = Assert.IsType<Outcome<KilnRate>.Done>(run.Rate).Value,
         })).Value;
 

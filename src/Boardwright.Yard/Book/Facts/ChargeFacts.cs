@@ -6,8 +6,17 @@ namespace Boardwright.Yard.Book.Facts;
 /// <summary>A charge the owner means to run. It binds nothing until it is loaded.</summary>
 public sealed record ChargePlanned(string Charge, string Kiln, DateOnly InOn, DateOnly OutOn, IReadOnlyList<string> Stacks, string? Serves = null) : Fact;
 
-/// <summary>Stacks went into a kiln as one charge.</summary>
-public sealed record ChargeLoaded(string Charge, string Kiln, IReadOnlyList<string> Stacks, double TargetMcPct, DateOnly? ExpectedOutOn = null, string? Note = null) : Fact;
+/// <summary>A kiln schedule of the house's own. Written again under its name, it takes the place of the one before.</summary>
+public sealed record ScheduleWritten(string Schedule, IReadOnlyList<ScheduleRow> Rows, string? Note = null) : SetupFact;
+
+/// <summary>One row of it: a step of drying that ends by moisture or by hours, equalizing or conditioning.</summary>
+public sealed record ScheduleRow(SchedulePhase Phase, double DryBulbC, double WetBulbC, double? McAbovePct = null, double? Hours = null);
+
+/// <summary>Stacks went into a kiln as one charge, to be dried by a schedule of the house where one is named.</summary>
+public sealed record ChargeLoaded(string Charge, string Kiln, IReadOnlyList<string> Stacks, double TargetMcPct, DateOnly? ExpectedOutOn = null, string? Note = null, string? Schedule = null) : Fact;
+
+/// <summary>A charge is dried by another schedule from now on: one of the house, or where none is named the listed one of its woods.</summary>
+public sealed record ScheduleChosen(string Charge, string? Schedule = null, string? Note = null) : Fact;
 
 /// <summary>A sample board: its sections and its first weight.</summary>
 public sealed record SampleCut(string Charge, string Sample, IReadOnlyList<Section> Sections, double WeightG, string? Stack = null) : Fact;

@@ -24,6 +24,9 @@ public sealed record Charge
 
     public DateOnly? ExpectedOutOn { get; init; }
 
+    /// <summary>Schedule of the house it is dried by; null for the listed one of its woods.</summary>
+    public string? Schedule { get; init; }
+
     public ImmutableList<Sample> Samples { get; init; } = [];
 
     public ImmutableList<Setting> Settings { get; init; } = [];

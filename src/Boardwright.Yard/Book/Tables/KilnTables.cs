@@ -9,8 +9,9 @@ internal static class KilnTables
     [
         YardTable.Of("equipment-down", "equipment,down_at,why", r => new EquipmentDown(r.Text("equipment"), r.Text("why"), r.DateOrNull("back_expected_on"), r.DateOrNull("back_late_on")), r => r.At("down_at")),
         YardTable.Of("plans", "charge,kiln,in_on,out_on,stacks", r => new ChargePlanned(r.Text("charge"), r.Text("kiln"), r.Date("in_on"), r.Date("out_on"), r.List("stacks"), r.TextOrNull("serves")), r => r.At("planned_at", 7)),
+        new("schedules", ["schedule"], r => r.Text("schedule"), rows => [new(ScheduleTable.Fact(rows, rows[0].Text("schedule")), null)]),
         YardTable.Of("charges", "charge,kiln,loaded_at,stacks,target_mc_pct", r => new ChargeLoaded(
-            r.Text("charge"), r.Text("kiln"), r.List("stacks"), r.Number("target_mc_pct"), r.DateOrNull("expected_out_on"), r.TextOrNull("note")), r => r.At("loaded_at")),
+            r.Text("charge"), r.Text("kiln"), r.List("stacks"), r.Number("target_mc_pct"), r.DateOrNull("expected_out_on"), r.TextOrNull("note"), r.TextOrNull("schedule")), r => r.At("loaded_at")),
         YardTable.Of("samples", "charge,sample,cut_at", r => new SampleCut(
             r.Text("charge"), r.Text("sample"), [.. Sections(r)], r.G("weight"), r.TextOrNull("stack")), r => r.At("cut_at")),
         YardTable.Of("sample-weights", "charge,sample,weighed_at", r => new SampleWeighed(r.Text("charge"), r.Text("sample"), r.G("weight", "weight_g")), r => r.At("weighed_at")),

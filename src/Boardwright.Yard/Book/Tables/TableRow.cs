@@ -92,6 +92,12 @@ public sealed class TableRow(CsvRow row, ICollection<Refusal> refusals)
 
     public double? COrNull(string name, string? fact = null) => Sized(name, fact, Read.Temperature, "c f") is { } temperature ? temperature.Celsius : null;
 
+    /// <summary>A difference of temperatures, in a column that ends in c or f.</summary>
+    public TemperatureDifference? DifferenceOrNull(string name) => Sized(name, null, Read.TemperatureDifference, "c f");
+
+    /// <summary>How many faults were found so far, in this row and in those that share them.</summary>
+    public int Faults => refusals.Count;
+
     public double G(string name, string? fact = null) => Sized(name, fact, Read.Mass, "g kg lb") is { } mass ? mass.Grams : Missing(name, "g, kg or lb");
 
     public int Quarters(string column) => Take(QuartersTyped.Of(null, row.Where(column), Field(column)), column, Field(column)).Quarters;

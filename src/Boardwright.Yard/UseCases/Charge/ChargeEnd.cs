@@ -84,7 +84,7 @@ public sealed record ChargeEnd(DateTime From, (double Early, double Likely, doub
     private static ChargeEnd Of(YardState state, Charge charge, DateTime from, (double Early, double Likely, double Late) hours, ChargeEqualizing? equalizing)
     {
         var thickest = charge.Stacks.Select(tag => state.Stacks[tag]).MaxBy(stack => stack.Thickness.Quarters)!;
-        var house = PlanFigures.Of(state).FinishPerInch * thickest.Thickness.Inches;
+        var house = FinishHours(state, charge) ?? PlanFigures.Of(state).FinishPerInch * thickest.Thickness.Inches;
         var left = new TimeBand(Elapsed.FromHours(hours.Likely), Elapsed.FromHours(hours.Late)).Plus(house);
         var words = string.Create(CultureInfo.InvariantCulture, $"Equalizing and conditioning take {house.Hours:0} h on top");
         if (equalizing?.WettestThere is { } wettest && StressTest.UsualConditioning(thickest.SawnThickness ?? thickest.Thickness.Length) is var conditioning && wettest.Plus(conditioning) is var bySamples && bySamples.Half > left.Half)
@@ -97,6 +97,10 @@ public sealed record ChargeEnd(DateTime From, (double Early, double Likely, doub
         var day = WorkingDay(state, ready, state.Kilns[charge.Kiln].Installed.UnloadHours);
         return new(from, hours, left, words, day, WaitOf(state, ready, day, state.Kilns[charge.Kiln].Installed.UnloadHours));
     }
+
+    // Hours of equalizing and conditioning that the charge's own schedule names, both of them; null where it leaves them to the house.
+    private static Elapsed? FinishHours(YardState state, Charge charge) =>
+        charge.Schedule is { } own && state.Schedules.GetValueOrDefault(own) is { Equalize.Lasts: { } equalize, Condition.Lasts: { } condition } ? equalize + condition : null;
 
     // What is past its time comes out from today; where no working day is written in, any day is one.
     private static DateOnly WorkingDay(YardState state, DateTime ready, double unloadHours)

@@ -69,7 +69,7 @@ public static class ChargeFigures
             ? ". As it is set now" : $"; was {Bulbs(set.DryBulb, set.WetBulb)}";
         var what = next.Kind switch { ChangeKind.NextStep => run.Set is null ? "the first setting" : "next step", ChangeKind.Equalize => $"equalize at {Percent(next.Emc)}", _ => $"condition at {Percent(next.Emc)}" };
         var when = next.IsDue ? "due now" : next.DueAt is { } due ? $"about {DayWords.Of(due.Day(), state.Today)}" : run.Equalizing is not null ? "not in the air that is set" : "when it is there";
-        return new("Set next", Bulbs(next.DryBulb, next.WetBulb), "°F", $"{when}: {what}, when {(run.BySamples ? next.Calls : "the wood")} is at {Number(next.At.Percent, "0.#")} %{was}")
+        return new("Set next", Bulbs(next.DryBulb, next.WetBulb), "°F", $"{when}: {what}, when {(run.BySamples || next.After is not null ? next.CallsWords : $"the wood is at {Number(next.At.Percent, "0.#")} %")}{was}")
         {
             Method = next.Kind == ChangeKind.NextStep ? "kiln-schedule" : "equalize-and-condition",
             Source = next.Kind == ChangeKind.NextStep ? $"{run.Schedule.Name}: {run.Schedule.Source} ({SourceMark.Words(run.Schedule.Mark)})" : "Dry Kiln Operator’s Manual (1991), ch. 7 (from memory of the source)",
@@ -78,7 +78,7 @@ public static class ChargeFigures
                 ("dry bulb", Both(next.DryBulb)),
                 ("wet bulb", Both(next.WetBulb)),
                 ("holds wood at", Percent(next.Emc)),
-                ("calls for it", $"{next.Calls} at {Number(next.At.Percent, "0.#")} %"),
+                ("calls for it", next.CallsWords),
                 .. Comes(run),
                 ("to know", run.Schedule.Note ?? "a starting point, not a recipe"),
             ],

@@ -11,7 +11,7 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>The run sheet of an air kiln's charge: where in its schedule it is, what is set, what to set next and when, and when it is dry.</summary>
 public sealed record ChargeRun
 {
-    /// <summary>The gentlest schedule of its woods, in this kiln.</summary>
+    /// <summary>The gentlest schedule of its woods, or the house's own it was given, in this kiln.</summary>
     public required KilnSchedule Schedule { get; init; }
 
     /// <summary>Mean of the samples that lead by the rule of the house, the wettest half of them or all; before one is cut, the wettest stack as it was read.</summary>
@@ -31,6 +31,9 @@ public sealed record ChargeRun
 
     /// <summary>The step now in force, from 0.</summary>
     public required int StepNow { get; init; }
+
+    /// <summary>Where it stands in a schedule that goes by the clock; null in one that goes by moisture alone.</summary>
+    public StepClock? Clock { get; init; }
 
     /// <summary>What is set; null before the first setting is written.</summary>
     public Setting? Set { get; init; }
@@ -124,17 +127,21 @@ public sealed record ChargeRun
         var (bySamples, rule) = (charge.SampleMean is not null, HouseRules.Steps(state));
         var woods = Woods(state, charge);
         var limit = new KilnEquipment(charge.Kiln, Temperature.FromCelsius(kiln.DryBulbMaxC));
-        return All(woods.Select(wood => KilnSchedule.For(wood.Species, wood.Thickness))).Then<ChargeRun>(listed =>
+        return Schedules(state, charge, woods).Then<ChargeRun>(listed =>
         {
-            var shared = KilnSchedule.Shared(listed).LimitedTo(limit.DryBulbMax);
-            var schedule = Redried(state, charge, mean) is { } redry ? redry.AsSchedule(shared) : shared;
+            var shared = listed.LimitedTo(limit.DryBulbMax);
+            var schedule = charge.Schedule is null && Redried(state, charge, mean) is { } redry ? redry.AsSchedule(shared) : shared;
             var controlling = SampleTrend.Controlling([.. charge.SoundSamples.Select(sample => sample.Moisture)], rule) ?? Read(state, charge).Max(stack => stack.Moisture);
             var set = charge.Settings.LastOrDefault();
             var slowest = woods.MaxBy(wood => wood.Thickness.Metres);
             var begun = LearnedKilnRates.Before(state, charge, slowest.Species);
             var rate = bySamples ? Learned(charge, slowest, mean, begun?.Rate) : new Outcome<KilnRate>.NoAnswer("No sample tells how fast it dries.");
             var atSetting = set is null ? null : ControllingAt(charge, set.At, rule);
-            var stepIsDue = ChargeChange.IsPassed(schedule, controlling, atSetting, set); // then it is forecast as it is asked to be set
+            var weighed = bySamples ? charge.SoundSamples.Max(sample => sample.Weighings[^1].At) : charge.LoadedAt;
+            var stood = SampleRow.Stood(charge, weighed, now);
+            var clock = schedule.HasTimes ? ClockOf(charge, schedule, rule, controlling, now) : null;
+            var stepNow = clock?.Step ?? schedule.IndexAt(controlling);
+            var stepIsDue = clock is not null ? set is not null && clock.IsDue : ChargeChange.IsPassed(schedule, controlling, atSetting, set); // then it is forecast as it is asked to be set
             var asked = new KilnDryingInput
             {
                 Species = slowest.Species,
@@ -142,17 +149,15 @@ public sealed record ChargeRun
                 From = mean,
                 To = charge.Target,
                 Kiln = limit,
-                Schedule = set is null || stepIsDue ? schedule : schedule.Holding(set.DryBulb, set.WetBulb, controlling),
+                Schedule = set is null ? schedule : stepIsDue ? (clock is null ? schedule : schedule with { Steps = [.. schedule.Steps.Skip(stepNow)] }) : Holding(schedule, set, stepNow, clock, now - weighed.AddHours(stood.Hours)),
                 StepsBy = rule,
                 Rate = (rate as Outcome<KilnRate>.Done)?.Value ?? (begun is { } taught ? new KilnRate(taught.Rate.Factor, taught.Rate.Spread, taught.Rate.Factor) : null),
             };
             var forecast = KilnDrying.Forecast(asked);
             var listedAir = set is not null && mean > charge.Target && forecast is Outcome<KilnForecast>.NoAnswer ? KilnDrying.Forecast(asked with { Schedule = schedule }) : null;
-            var weighed = bySamples ? charge.SoundSamples.Max(sample => sample.Weighings[^1].At) : charge.LoadedAt;
-            var stood = SampleRow.Stood(charge, weighed, now);
             var (driest, wettest) = bySamples ? (charge.Driest!.Moisture, charge.Wettest!.Moisture) : (Read(state, charge).Min(stack => stack.Moisture), controlling);
             var finish = ChargeFinish.Of(state, charge);
-            var equalizing = bySamples && set is not null && finish is not null && schedule.StepAt(controlling) == schedule.Steps[^1] ? ChargeEqualizing.Of(finish, asked, set, driest, wettest) : null;
+            var equalizing = bySamples && set is not null && finish is not null && stepNow == schedule.Steps.Count - 1 ? ChargeEqualizing.Of(finish, asked, set, driest, wettest) : null;
             return new ChargeRun
             {
                 Schedule = schedule,
@@ -161,11 +166,12 @@ public sealed record ChargeRun
                 Driest = driest,
                 Wettest = wettest,
                 BySamples = bySamples,
-                StepNow = schedule.Steps.ToList().IndexOf(schedule.StepAt(controlling)),
+                StepNow = stepNow,
+                Clock = clock,
                 Set = set,
                 Was = charge.Settings.Count > 1 ? charge.Settings[^2] : null,
                 EmcSet = set is null ? null : EmcOf(set.DryBulb, set.WetBulb),
-                Next = ChargeChange.Of(finish, equalizing, charge.Target, schedule, controlling, atSetting, mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast, listedAir is Outcome<KilnForecast>.Done) with { StepsBy = rule },
+                Next = ChargeChange.Of(finish, equalizing, charge.Target, schedule, stepNow, clock, now, controlling, atSetting, mean, driest, wettest, set, weighed.AddHours(stood.Hours), forecast, listedAir is Outcome<KilnForecast>.Done) with { StepsBy = rule },
                 Frozen = FrozenBy(charge),
                 Rate = rate,
                 Begun = begun,
@@ -178,6 +184,24 @@ public sealed record ChargeRun
                 Fastest = SampleRow.Of(charge, now).Where(row => !row.Sample.Retired).MaxBy(row => row.DailyLossPct ?? double.MinValue),
             };
         });
+    }
+
+    // The one the charge was given, else the gentlest of the listed ones of its woods.
+    private static Outcome<KilnSchedule> Schedules(YardState state, Charge charge, IReadOnlyList<(Species Species, Length Thickness)> woods) =>
+        charge.Schedule is { } own && state.Schedules.TryGetValue(own, out var kept) ? kept : All(woods.Select(wood => KilnSchedule.For(wood.Species, wood.Thickness))).Then<KilnSchedule>(listed => KilnSchedule.Shared(listed));
+
+    // What is set is held on; of a step by the clock as long as it has still to run, reckoned from the weighing the forecast begins with.
+    private static KilnSchedule Holding(KilnSchedule schedule, Setting set, int stepNow, StepClock? clock, TimeSpan sinceWeighed)
+    {
+        var held = schedule.Holding(set.DryBulb, set.WetBulb, stepNow);
+        return clock?.Left is not { } left ? held : held with { Steps = [held.Steps[0] with { Lasts = left + Elapsed.FromHours(Math.Max(0.0, sinceWeighed.TotalHours)) }, .. held.Steps.Skip(1)] };
+    }
+
+    private static StepClock ClockOf(Charge charge, KilnSchedule schedule, StepRule rule, MoistureContent controlling, DateTime now)
+    {
+        var days = charge.SoundSamples.SelectMany(sample => sample.Weighings).Select(weighing => weighing.At).Where(at => at <= now).Distinct().Order();
+        IReadOnlyList<LeadWeighed> weighed = [.. days.Select(at => (at, Lead: ControllingAt(charge, at, rule))).Where(one => one.Lead is not null).Select(one => new LeadWeighed(one.at, one.Lead!.Value))];
+        return StepClock.At(schedule, [.. charge.Settings.Where(set => set.At <= now).Select(set => new AirSet(set.At, set.DryBulb, set.WetBulb))], weighed.Count > 0 ? weighed : [new(charge.LoadedAt, controlling)], now, (from, to) => SampleRow.Stood(charge, from, to));
     }
 
     // Of the samples that lead when a setting was made, by the weighings before it; null where there was none.

@@ -151,7 +151,7 @@ public sealed record ChargeShare
             foreach (var stack in stacks)
             {
                 if (KilnSchedule.For(stack.Species, Sawn(stack)) is Outcome<KilnSchedule>.Done(var own) && own.Code != schedule.Code)
-                    yield return $"{stack.Tag} would run {own.Code}, here it runs {schedule.Code}.";
+                    yield return $"{stack.Tag} would run {own.Name}, here it runs {schedule.Name}.";
             }
         }
 

@@ -125,10 +125,10 @@ public sealed record ChargeSheet
         return run switch
         {
             { Frozen: { } why } => new("Wet or change the wick, leave the setting as it is.", $"{Capital(why)}. {WouldBe(state, run)}", "Read both bulbs", $"/charges/{charge.Tag}/air"),
-            { Set: null } => new($"Set {ChargeFigures.Bulbs(run.Next.DryBulb, run.Next.WetBulb)} °F.", $"{run.Schedule.Code} for wood at {Text(run.Controlling.Percent)} %; no setting is on record yet.", "Write the setting", $"/charges/{charge.Tag}/set"),
+            { Set: null } => new($"Set {ChargeFigures.Bulbs(run.Next.DryBulb, run.Next.WetBulb)} °F.", $"{run.Schedule.Name} for wood at {Text(run.Controlling.Percent)} %; no setting is on record yet.", "Write the setting", $"/charges/{charge.Tag}/set"),
             { BySamples: false } when SampleRecut.Of(charge) is [var recut, ..] => new($"Cut a sample in place of {recut.Retired.Name}.", $"It was retired: its wood cannot be believed any more. {recut.Where}", "Write the new sample", $"/charges/{charge.Tag}/sample?instead={recut.Retired.Name}"),
             { BySamples: false } => new("Cut the samples.", "Nothing tells how it dries; the readings before loading stand in.", "Write a sample", $"/charges/{charge.Tag}/sample"),
-            { Next: { IsDue: true, Kind: ChangeKind.NextStep or ChangeKind.Equalize } change } => new($"Set {ChargeFigures.Bulbs(change.DryBulb, change.WetBulb)} °F.", $"{Capital(change.Calls)} is at {Text(change.At.Percent)} %.", "Write the setting", $"/charges/{charge.Tag}/set"),
+            { Next: { IsDue: true, Kind: ChangeKind.NextStep or ChangeKind.Equalize } change } => new($"Set {ChargeFigures.Bulbs(change.DryBulb, change.WetBulb)} °F.", $"{Capital(change.CallsWords)}.", "Write the setting", $"/charges/{charge.Tag}/set"),
             not null when verdict is { Step: PullStep.Pull } => new("Unload it.", verdict.Says, "Unload it", $"/charges/{charge.Tag}/unload"),
             not null when verdict is { Step: PullStep.Test } => new(verdict.Do, verdict.Says, "Write the stress test", $"/charges/{charge.Tag}/stress"),
             not null when verdict is { Step: PullStep.Condition } && charge.StressTests.Count > 0 => new(verdict.Do, verdict.Says, "Write the setting", $"/charges/{charge.Tag}/set"),
@@ -136,7 +136,7 @@ public sealed record ChargeSheet
             not null when again <= state.Today => new($"Weigh the {charge.SoundSamples.Count()} samples.", $"They were weighed {(state.Today.DayNumber - last!.Value.DayNumber is var days && days == 1 ? "yesterday" : $"{days} days ago")}.", "Write the weights", $"/charges/{charge.Tag}/weigh"),
             not null => new(
                 $"Leave it at {ChargeFigures.Bulbs(run.Set!.DryBulb, run.Set.WetBulb)} °F, weigh again {(again == state.Today.AddDays(1) ? "tomorrow" : again?.ToString("'on' ddd d MMM", CultureInfo.InvariantCulture))}.",
-                $"{Beside(run)}{ChargeFigures.ChangeWords(run.Next)} when {run.Next.Calls} is at {Text(run.Next.At.Percent)} %{(run.Next.DueAt is { } due ? $": about {DayWords.Of(due.Day(), state.Today)}" : "")}.",
+                $"{Beside(run)}{ChargeFigures.ChangeWords(run.Next)} when {run.Next.CallsWords}{(run.Next.DueAt is { } due ? $": about {DayWords.Of(due.Day(), state.Today)}" : "")}.",
                 "Write the weights", $"/charges/{charge.Tag}/weigh"),
             _ => new("Read the gauge and write it down.", "No samples can be weighed inside.", "Write the air", $"/charges/{charge.Tag}/air"),
         };
@@ -152,8 +152,8 @@ public sealed record ChargeSheet
 
     // What would have been done had the bulbs been sound, so that nobody wonders.
     private static string WouldBe(YardState state, ChargeRun run) => run.Next.IsDue
-        ? $"With a sound wick it would be: set {ChargeFigures.Bulbs(run.Next.DryBulb, run.Next.WetBulb)} °F, {run.Next.Calls} is at {Text(run.Next.At.Percent)} %."
-        : $"With a sound wick: leave it, {ChargeFigures.Bulbs(run.Next.DryBulb, run.Next.WetBulb)} °F comes when {run.Next.Calls} is at {Text(run.Next.At.Percent)} %{(run.Next.DueAt is { } due ? $", about {DayWords.Of(due.Day(), state.Today)}" : "")}.";
+        ? $"With a sound wick it would be: set {ChargeFigures.Bulbs(run.Next.DryBulb, run.Next.WetBulb)} °F, {run.Next.CallsWords}."
+        : $"With a sound wick: leave it, {ChargeFigures.Bulbs(run.Next.DryBulb, run.Next.WetBulb)} °F comes when {run.Next.CallsWords}{(run.Next.DueAt is { } due ? $", about {DayWords.Of(due.Day(), state.Today)}" : "")}.";
 
     private const string RedryMind = "A redry: this wood was dry before. 18 to 24 h in the first step, no spray while it warms up; oak that checks easily is opened by it.";
 

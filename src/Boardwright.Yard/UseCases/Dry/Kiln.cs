@@ -20,16 +20,18 @@ public static class DryKiln
             Option.Required("from", "MC", "mean moisture content of the charge"),
             Option.Required("to", "MC", "mean moisture content wanted"),
             Option.Optional("kiln", "NAME", "conventional (default), dehumidification, or a kiln of the book that --data or --yard names, else K1 or K2 of the demonstration"),
+            Option.Optional("schedule", "FILE|NAME", $"a schedule of the house's own instead of the listed one: a table as of kiln own, or the name of one kept in the book that --data or --yard names"),
             Option.Optional("steps-by", "wettest-half|mean", "which samples lead through the schedule: the wettest half (default, Dry Kiln Operator's Manual) or the mean of all (FPL-GTR-57)"),
             .. BookPlace.Options,
         ],
-        Examples = ["dry kiln --species \"sugar maple\" --thickness 4/4 --from 22.4% --to 8%", "dry kiln --species \"northern red oak\" --thickness 4/4 --from 75% --to 7% --kiln K1 --json"],
+        Examples = ["dry kiln --species \"sugar maple\" --thickness 4/4 --from 22.4% --to 8%", "dry kiln --species \"northern red oak\" --thickness 4/4 --from 75% --to 7% --kiln K1 --json", "dry kiln --species \"white ash\" --thickness 4/4 --from 45% --to 7% --schedule demo/examples/schedule-by-hours.csv"],
     };
 
-    public sealed record Step(double McAbovePct, double DryBulbC, double WetBulbC, double EmcPct, double Hours);
+    /// <summary>A step as it is gone through; of one that goes by the clock no moisture content ends it.</summary>
+    public sealed record Step(double? McAbovePct, double DryBulbC, double WetBulbC, double EmcPct, double Hours);
 
     public sealed record Answer(
-        double HoursP10, double HoursP50, double HoursP90, IReadOnlyList<Step> Steps, double WaterKgPerM3, string Code, string Origin, string Mark, IReadOnlyList<string> Notes);
+        double HoursP10, double HoursP50, double HoursP90, IReadOnlyList<Step> Steps, double WaterKgPerM3, string? Code, string Schedule, IReadOnlyList<KilnOwn.Step> Finish, string Origin, string Mark, IReadOnlyList<string> Notes);
 
     public static Outcome<Answer> Run(Ask ask)
     {
@@ -40,12 +42,26 @@ public static class DryKiln
         var to = ask.Moisture("to");
         var steps = ask.Choice("steps-by", "wettest-half", "wettest-half", "mean") == "mean" ? StepRule.MeanOfAll : StepRule.WettestHalf;
         var kiln = Kiln(ask);
+        var schedule = ask.Has("schedule") ? Schedule(ask) : null;
         return ask.Refuses
             ? ask.Refused<Answer>()
-            : ask.Named(KilnDrying.Forecast(new KilnDryingInput { Species = species!, Thickness = thickness, From = from, To = to, Kiln = kiln!, StepsBy = steps })).Then<Answer>(forecast => new Answer(
+            : ask.Named(KilnDrying.Forecast(new KilnDryingInput { Species = species!, Thickness = thickness, From = from, To = to, Kiln = kiln!, StepsBy = steps, Schedule = schedule })).Then<Answer>(forecast => new Answer(
                 forecast.HoursP10, forecast.HoursP50, forecast.HoursP90, [.. forecast.Steps.Select(Show)], forecast.WaterKilogramsPerCubicMetre,
-                forecast.Schedule.Code.ToString(), forecast.Origin, forecast.Mark, forecast.Notes));
+                forecast.Schedule.Code?.ToString(), forecast.Schedule.Name, Finish(forecast.Schedule), forecast.Origin, forecast.Mark, forecast.Notes));
     }
+
+    // A name of the book where it has one; else a file.
+    private static KilnSchedule? Schedule(Ask ask)
+    {
+        var given = ask.Text("schedule");
+        if ((ask.Has("data") || ask.Has("yard")) && ask.Book()?.State is { } yard && yard.Schedules.GetValueOrDefault(given) is { } kept)
+            return kept;
+        var text = ask.File("schedule");
+        return ask.Refuses ? null : ask.Take("--schedule", KilnOwn.Read(given, text));
+    }
+
+    private static List<KilnOwn.Step> Finish(KilnSchedule schedule) =>
+        [.. new[] { ("equalize", schedule.Equalize), ("condition", schedule.Condition) }.Where(one => one.Item2 is not null).Select(one => KilnOwn.Show(one.Item1, one.Item2!))];
 
     private static KilnEquipment? Kiln(Ask ask)
     {
@@ -67,6 +83,6 @@ public static class DryKiln
     private static Step Show(KilnStepTime time)
     {
         var air = time.Step.AirFloored90;
-        return new Step(time.Step.Above.Percent, air.DryBulb.Celsius, air.WetBulb!.Value.Celsius, air.Emc!.Value.Percent, time.Hours);
+        return new Step(time.Step.Lasts is null ? time.Step.Above.Percent : null, air.DryBulb.Celsius, air.WetBulb!.Value.Celsius, air.Emc!.Value.Percent, time.Hours);
     }
 }

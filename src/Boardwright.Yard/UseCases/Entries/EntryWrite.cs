@@ -114,6 +114,7 @@ public static class EntryWrite
         "equipment" => [.. state.Kilns.Keys, .. state.Boilers.Keys],
         "boiler" => [.. state.Boilers.Keys],
         "kiln" => [.. state.Kilns.Keys],
+        "schedule" => [.. state.Schedules.Keys],
         "topic" => [.. state.Sensors.Keys],
         "charge" => [.. state.Charges.Values.Where(charge => charge.IsRunning).Select(charge => charge.Tag)],
         "log" => [.. state.Logs.Values.Where(log => !log.IsSawn).Select(log => log.Tag)],

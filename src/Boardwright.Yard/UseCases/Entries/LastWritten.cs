@@ -31,7 +31,7 @@ public sealed record LastWritten(IReadOnlyList<long> Numbers, string By, string 
 
     // Tallies and shipments are taken back where they are made.
     private static bool IsOfTheYard(Fact fact) => fact is MoistureRead or SectionsWeighed or StackBuilt or StackMoved or StackCounted or StackReserved or LogSawn
-        or ChargeLoaded or ChargeUnloaded or SampleCut or SampleWeighed or SampleDamaged or SettingsChanged or GaugeRead or Interrupted or RestartStepDone or StressTested or HeatTreated;
+        or ChargeLoaded or ChargeUnloaded or SampleCut or SampleWeighed or SampleDamaged or SettingsChanged or GaugeRead or Interrupted or RestartStepDone or StressTested or HeatTreated or ScheduleChosen;
 
     /// <summary>Takes them back: a correction for each, all or none.</summary>
     public Outcome<IReadOnlyList<Entry>> TakeBack(YardBook book)

@@ -38,7 +38,7 @@ public static class KilnScheduleCommand
     }
 
     private static Answer Show(KilnSchedule schedule) =>
-        new(schedule.Code.ToString(), [.. schedule.Steps.Select(Show)], schedule.Source, schedule.Mark, schedule.Note);
+        new(schedule.Name, [.. schedule.Steps.Select(Show)], schedule.Source, schedule.Mark, schedule.Note);
 
     private static Step Show(KilnStep step) => new(
         step.Above.Percent, step.DryBulbFahrenheit, step.WetBulbFahrenheit, step.DepressionFahrenheit, step.WetBulbFloored90Fahrenheit,

@@ -90,7 +90,7 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
         }
 
         return (new(kiln.Name, [.. bands.Select(band => band.Half)], [.. bands.Select(band => band.Most)], heat.WarmUp, heat.Running, heat.Drying),
-            new(forecast.Schedule.Code.TemperatureRow, forecast.Schedule.Code.DepressionNumber));
+            forecast.Schedule.Code is { } code ? new(code.TemperatureRow, code.DepressionNumber) : new(1, 1));
     }
 
     private (DryingTime, ScheduleMildness)? VacuumTime(BookState.Kiln kiln, BookState.Stack stack, PlanMoisture moisture)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Boardwright.Drying.Schedules;
 using Boardwright.Yard.Book.Facts;
 
 namespace Boardwright.Yard.Book.Tables.Writing;
@@ -10,7 +11,9 @@ internal static class KilnRows
     {
         EquipmentDown f => ("equipment-down", [new RowWriter(e).Text("equipment", f.Equipment).At("down_at").Text("why", f.Why).Date("back_expected_on", f.BackExpectedOn).Date("back_late_on", f.BackLateOn)]),
         ChargePlanned f => ("plans", [new RowWriter(e).Text("charge", f.Charge).Text("kiln", f.Kiln).Date("in_on", f.InOn).Date("out_on", f.OutOn).List("stacks", f.Stacks).Text("serves", f.Serves).At("planned_at")]),
-        ChargeLoaded f => ("charges", [new RowWriter(e).Text("charge", f.Charge).Text("kiln", f.Kiln).At("loaded_at").List("stacks", f.Stacks).Number("target_mc_pct", f.TargetMcPct).Date("expected_out_on", f.ExpectedOutOn).Text("note", f.Note)]),
+        ChargeLoaded f => ("charges", [new RowWriter(e).Text("charge", f.Charge).Text("kiln", f.Kiln).At("loaded_at").List("stacks", f.Stacks).Number("target_mc_pct", f.TargetMcPct).Date("expected_out_on", f.ExpectedOutOn).Text("note", f.Note).Text("schedule", f.Schedule)]),
+        ScheduleWritten f => ("schedules", f.Rows.Select((row, index) => new RowWriter(e).Text("schedule", f.Schedule).Word<SchedulePhase>("phase", row.Phase).Number("mc_above_pct", row.McAbovePct).Number("hours", row.Hours)
+            .C("dry_bulb", row.DryBulbC).C("wet_bulb", row.WetBulbC).Text("note", index == 0 ? f.Note : null))),
         SampleCut f when f.Sections.Count is 1 or 2 => ("samples", [new RowWriter(e).Text("charge", f.Charge).Text("sample", f.Sample).At("cut_at")
             .Number("section_1_wet_g", f.Sections[0].WetG).Number("section_1_dry_g", f.Sections[0].DryG)
             .Number("section_2_wet_g", f.Sections.ElementAtOrDefault(1)?.WetG).Number("section_2_dry_g", f.Sections.ElementAtOrDefault(1)?.DryG).G("weight", f.WeightG).Text("stack", f.Stack)]),

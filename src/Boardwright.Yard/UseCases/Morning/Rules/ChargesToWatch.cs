@@ -58,7 +58,7 @@ internal static class ChargesToWatch
         var weighed = charge.SoundSamples.Max(sample => sample.Weighings[^1].At);
         return ChargeRun.FrozenBy(charge) is null && charge.Settings.Count > 0
             && ChargeRun.Of(state, charge, weighed) is Outcome<ChargeRun>.Done({ Next: { IsDue: true, Kind: ChangeKind.NextStep or ChangeKind.Equalize } next })
-            ? (ChargeFigures.Bulbs(next.DryBulb, next.WetBulb), $"{ChargeFigures.ChangeWords(next)}: {next.Calls} is there")
+            ? (ChargeFigures.Bulbs(next.DryBulb, next.WetBulb), $"{ChargeFigures.ChangeWords(next)}: {(next.After is null ? $"{next.Calls} is there" : next.CallsWords)}")
             : null;
     }
 
