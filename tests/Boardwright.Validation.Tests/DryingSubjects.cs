@@ -84,7 +84,7 @@ internal static class DryingSubjects
     private static Ours OfCode(PublishedRow row)
     {
         if (row.Quantity == "species_code")
-            return Given.Done(KilnSchedule.For(Given.Species(row.Text("species")), Given.Thickness(row.Text("thickness")))).Code.ToString();
+            return Given.Done(KilnSchedule.For(Given.Species(row.Text("species")), Given.Thickness(row.Text("thickness")))).Name;
 
         var schedule = KilnSchedule.Assemble(Given.Done(KilnCode.Parse("code", row.Text("code"))));
         if (row.Quantity == "steps")
