@@ -44,7 +44,7 @@ public static class KilnRunSheet
         [
             i == content.StepNow ? "now" : "",
             Print.Number(i + 1),
-            step.MoistureAbove == MoistureContent.OvenDry ? "to the end" : Print.Short(step.MoistureAbove.Percent, 1),
+            step.Lasts is { } lasts ? $"for {Print.Short(lasts.Hours, 1)} h" : step.MoistureAbove == MoistureContent.OvenDry ? "to the end" : Print.Short(step.MoistureAbove.Percent, 1),
             Print.Number(step.DryBulb.Fahrenheit),
             Print.Number(step.WetBulb.Fahrenheit),
             Print.Number(step.DryBulb.Celsius),

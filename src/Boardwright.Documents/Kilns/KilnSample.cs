@@ -14,4 +14,8 @@ public sealed record SampleWeighing(Mass Weight, MoistureContent Moisture);
 
 /// <summary>One step of the schedule as the table gives it.</summary>
 /// <param name="MoistureAbove">The step holds while the wettest samples are above this.</param>
-public sealed record ScheduleStep(MoistureContent MoistureAbove, Temperature DryBulb, Temperature WetBulb, MoistureContent Emc, RelativeHumidity Humidity);
+public sealed record ScheduleStep(MoistureContent MoistureAbove, Temperature DryBulb, Temperature WetBulb, MoistureContent Emc, RelativeHumidity Humidity)
+{
+    /// <summary>How long a step by the clock is run; null for one that ends by moisture.</summary>
+    public Elapsed? Lasts { get; init; }
+}

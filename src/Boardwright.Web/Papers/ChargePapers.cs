@@ -49,7 +49,7 @@ public static class ChargePapers
             SafeDailyLossBasis = "green wood; no longer the limit below 30 %",
             LastDailyLoss = run?.Fastest?.DailyLossPct is > 0.0 and var loss ? Share.FromPercent(loss) : null,
             ScheduleCode = run?.Schedule.Name,
-            ScheduleSource = run is null ? null : $"{run.Schedule.Source} ({SourceMark.Words(run.Schedule.Mark)}), wet bulb at least 90 °F",
+            ScheduleSource = run is null ? null : run.Schedule.Code is null ? $"{run.Schedule.Source}; hours are counted from the setting, stops left out" : $"{run.Schedule.Source} ({SourceMark.Words(run.Schedule.Mark)}), wet bulb at least 90 °F",
             Steps = run is null ? [] : [.. run.Schedule.Steps.Select(Step)],
             StepNow = run?.StepNow,
             Warnings = sheet.Minds,
@@ -68,5 +68,5 @@ public static class ChargePapers
         [.. days.Select(day => row.Sample.Weighings.LastOrDefault(weighing => DateOnly.FromDateTime(weighing.At) == day) is { } weighed ? new SampleWeighing(weighed.Weight, weighed.Moisture) : null)],
         row.Sample.Name == charge.Wettest?.Name ? "wettest" : row.Sample.Name == charge.Driest?.Name ? "driest" : "");
 
-    private static ScheduleStep Step(KilnStep step) => new(step.Above, step.DryBulb, step.AirFloored90.WetBulb!.Value, step.AirFloored90.Emc!.Value, step.AirFloored90.Humidity);
+    private static ScheduleStep Step(KilnStep step) => new(step.Above, step.DryBulb, step.AirFloored90.WetBulb!.Value, step.AirFloored90.Emc!.Value, step.AirFloored90.Humidity) { Lasts = step.Lasts };
 }

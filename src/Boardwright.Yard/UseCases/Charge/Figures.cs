@@ -45,7 +45,7 @@ public static class ChargeFigures
                 ("wet bulb", Both(set.WetBulb)),
                 ("the air holds wood at", Percent(emc)),
                 ("schedule lists here", run is null ? "no schedule" : Listed(run)),
-                ("the schedule", run is null ? "–" : $"{run.Schedule.Name}, {run.Schedule.Source} ({SourceMark.Words(run.Schedule.Mark)})"),
+                ("the schedule", run is null ? "–" : run.Schedule.Code is null ? $"{run.Schedule.Name}, {run.Schedule.Source}" : $"{run.Schedule.Name}, {run.Schedule.Source} ({SourceMark.Words(run.Schedule.Mark)})"),
             ],
         };
     }
@@ -72,7 +72,8 @@ public static class ChargeFigures
         return new("Set next", Bulbs(next.DryBulb, next.WetBulb), "°F", $"{when}: {what}, when {(run.BySamples || next.After is not null ? next.CallsWords : $"the wood is at {Number(next.At.Percent, "0.#")} %")}{was}")
         {
             Method = next.Kind == ChangeKind.NextStep ? "kiln-schedule" : "equalize-and-condition",
-            Source = next.Kind == ChangeKind.NextStep ? $"{run.Schedule.Name}: {run.Schedule.Source} ({SourceMark.Words(run.Schedule.Mark)})" : "Dry Kiln Operator’s Manual (1991), ch. 7 (from memory of the source)",
+            Source = next.Kind == ChangeKind.Equalize && run.Schedule.Equalize is not null || next.Kind == ChangeKind.Condition && run.Schedule.Condition is not null ? $"{run.Schedule.Name}: {run.Schedule.Source}"
+                : next.Kind == ChangeKind.NextStep ? $"{run.Schedule.Name}: {run.Schedule.Source} ({SourceMark.Words(run.Schedule.Mark)})" : "Dry Kiln Operator’s Manual (1991), ch. 7 (from memory of the source)",
             Inputs =
             [
                 ("dry bulb", Both(next.DryBulb)),

@@ -15,7 +15,11 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="Target">Moisture wanted.</param>
 /// <param name="By">Who loads.</param>
 /// <param name="OwnersAgree">Owners of different wood agree that it is dried together.</param>
-public sealed record LoadTyped(string? Tag, string? Kiln, IReadOnlyList<string> Stacks, string? Target, string? By, bool OwnersAgree = false);
+public sealed record LoadTyped(string? Tag, string? Kiln, IReadOnlyList<string> Stacks, string? Target, string? By, bool OwnersAgree = false)
+{
+    /// <summary>Schedule of the house it is dried by; empty for the listed one of its woods.</summary>
+    public string? Schedule { get; init; }
+}
 
 /// <summary>Writes that stacks went into a kiln as one charge. What may not be dried together is refused: which, and why.</summary>
 /// <remarks>Thickness ratio, moisture gap, owners, never kiln, length of pieces and room; the house's own figures where they are set.</remarks>
@@ -55,6 +59,7 @@ public static class ChargeLoad
         var kiln = read.Named("Kiln", typed.Kiln, string.Join(", ", state.Kilns.Keys));
         var target = read.Percent("Moisture wanted", typed.Target);
         var by = read.By(state, typed.By);
+        var schedule = ChargeSchedules.Known(read, state, typed.Schedule);
         if (typed.Stacks.Count == 0)
             read.Refuse("Stacks", "none", "at least one stack");
         foreach (var unknown in typed.Stacks.Where(stack => !state.Stacks.ContainsKey(stack)))
@@ -67,7 +72,7 @@ public static class ChargeLoad
         var faults = Faults(state, state.Kilns[kiln], [.. typed.Stacks.Select(stack => state.Stacks[stack])], typed.OwnersAgree);
         return faults.Count > 0
             ? new Outcome<IReadOnlyList<Entry>>.Refused(faults)
-            : key.Write(book, by, new ChargeLoaded(tag, kiln, typed.Stacks, target.Percent, state.PlannedCharges.GetValueOrDefault(tag)?.OutOn));
+            : key.Write(book, by, new ChargeLoaded(tag, kiln, typed.Stacks, target.Percent, state.PlannedCharges.GetValueOrDefault(tag)?.OutOn, Schedule: schedule));
     }
 
     /// <summary>Why these stacks may not share this kiln; empty when they may.</summary>

@@ -56,8 +56,15 @@ internal static class ChargesToWatch
     private static (string Bulbs, string Why)? Change(YardState state, Charge charge)
     {
         var weighed = charge.SoundSamples.Max(sample => sample.Weighings[^1].At);
-        return ChargeRun.FrozenBy(charge) is null && charge.Settings.Count > 0
-            && ChargeRun.Of(state, charge, weighed) is Outcome<ChargeRun>.Done({ Next: { IsDue: true, Kind: ChangeKind.NextStep or ChangeKind.Equalize } next })
+        var morning = state.Today.ToDateTime(TimeOnly.MinValue);
+        var byClock = charge.Schedule is { } own && state.Schedules.GetValueOrDefault(own) is { HasTimes: true };
+        if (ChargeRun.FrozenBy(charge) is not null || charge.Settings.Count == 0 || ChargeRun.Of(state, charge, byClock && morning > weighed ? morning : weighed) is not Outcome<ChargeRun>.Done({ Next: { Kind: ChangeKind.NextStep or ChangeKind.Equalize } next }))
+            return null;
+
+        // A step by the clock that is run out in the course of the day is told in the morning, with its hour.
+        if (next is { IsDue: false, After: { } clock, DueAt: { } at } && at.Day() == state.Today)
+            return (ChargeFigures.Bulbs(next.DryBulb, next.WetBulb), $"at {at:HH:mm}: the {(clock.Run!.Value + clock.Left!.Value).Hours:0.#} h of its step are run then");
+        return next.IsDue
             ? (ChargeFigures.Bulbs(next.DryBulb, next.WetBulb), $"{ChargeFigures.ChangeWords(next)}: {(next.After is null ? $"{next.Calls} is there" : next.CallsWords)}")
             : null;
     }
