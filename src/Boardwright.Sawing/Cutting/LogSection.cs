@@ -33,6 +33,21 @@ public readonly record struct LogSection(Length At, Length DiameterX, Length Dia
         return a * b * Math.Sin(step) / ((a * Math.Sin(turn)) + (b * Math.Sin(step - turn)));
     }
 
+    /// <summary>The same ellipse seen from its pith: radii from there, and the pith on the line through the log.</summary>
+    /// <param name="rightMm">Pith right of the middle.</param>
+    /// <param name="upMm">Pith above the middle; it must lie inside.</param>
+    /// <param name="count">Radii; the rim runs straight between their ends, inside the ellipse.</param>
+    public LogSection FromPith(double rightMm, double upMm, int count = 48)
+    {
+        var (a, b) = (DiameterX.Millimetres / 2.0, DiameterY.Millimetres / 2.0);
+        return Measured(At, [.. Enumerable.Range(0, count).Select(i =>
+        {
+            var (x, y) = Math.SinCos(2.0 * Math.PI * i / count);
+            var (p, q, r) = ((x * x / (a * a)) + (y * y / (b * b)), (rightMm * x / (a * a)) + (upMm * y / (b * b)), (rightMm * rightMm / (a * a)) + (upMm * upMm / (b * b)) - 1.0);
+            return (Math.Sqrt((q * q) - (p * r)) - q) / p;
+        })]);
+    }
+
     /// <summary>A section of measured radii.</summary>
     /// <param name="at">Distance from the small end.</param>
     /// <param name="radiiMm">Eight or more, at equal angles, the first upright, then clockwise; millimetres.</param>

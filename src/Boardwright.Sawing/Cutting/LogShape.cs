@@ -60,13 +60,31 @@ public sealed record LogShape
     /// <param name="sections">In order from the small end, the first at zero.</param>
     /// <param name="sweep">Bow on top of the offsets of the sections.</param>
     /// <param name="rot">Diameter of rot around the centre.</param>
-    public static Outcome<LogShape> Measured(IReadOnlyList<LogSection> sections, Length sweep = default, Length rot = default)
+    /// <param name="towards">Where the bow points: clockwise from upright, looking at the small end.</param>
+    public static Outcome<LogShape> Measured(IReadOnlyList<LogSection> sections, Length sweep = default, Length rot = default, Angle towards = default)
     {
         ArgumentNullException.ThrowIfNull(sections);
         if (Wrong(sections, sweep, rot) is { } refusal)
             return refusal;
 
-        return new LogShape(sweep.Metres > 0.0 ? Bowed(sections, sweep.Millimetres) : [.. sections], rot);
+        return new LogShape(sweep.Metres > 0.0 ? Bowed(sections, sweep.Millimetres, towards) : [.. sections], rot);
+    }
+
+    /// <summary>What is left between the ends of splits: no board reaches into them.</summary>
+    /// <param name="smallEnd">Length lost at the small end.</param>
+    /// <param name="largeEnd">Length lost at the large end.</param>
+    /// <returns>The shorter shape; refused where less than a foot is left.</returns>
+    public Outcome<LogShape> Trimmed(Length smallEnd, Length largeEnd)
+    {
+        if (smallEnd.Metres <= 0.0 && largeEnd.Metres <= 0.0)
+            return this;
+
+        var (from, to) = (smallEnd.Metres, Length.Metres - largeEnd.Metres);
+        if ((to - from) / 0.3048 < LengthMinFt - Slack)
+            return new Refusal("splits", string.Create(CultureInfo.InvariantCulture, $"{smallEnd.Inches:0.#} and {largeEnd.Inches:0.#} in"), $"a foot left of the {Feet(Length)} between them");
+
+        List<double> places = [from, .. Sections.Select(one => one.At.Metres).Where(at => at > from && at < to), to];
+        return new LogShape([.. places.Select(at => At(Sections, at) with { At = Length.FromMetres(at - from) })], RotDiameter);
     }
 
     private static Refusal? Wrong(IReadOnlyList<LogSection> sections, Length sweep, Length rot)
@@ -105,12 +123,13 @@ public sealed record LogShape
         return null;
     }
 
-    private static IReadOnlyList<LogSection> Bowed(IReadOnlyList<LogSection> sections, double sweepMm)
+    private static IReadOnlyList<LogSection> Bowed(IReadOnlyList<LogSection> sections, double sweepMm, Angle towards)
     {
+        var (sin, cos) = (Math.Round(Math.Sin(towards.Radians), 12), Math.Round(Math.Cos(towards.Radians), 12));
         var length = sections[^1].At.Metres;
         var at = Enumerable.Range(0, SweepPanels + 1).Select(i => length * i / SweepPanels).Concat(sections.Select(one => one.At.Metres)).Order().ToList();
-        return [.. at.Where((z, i) => i == 0 || z - at[i - 1] > 1e-6).Select(z => At(sections, z) is var one
-            ? one with { OffsetYMm = one.OffsetYMm + (4.0 * sweepMm * (z / length) * (1.0 - (z / length))) }
+        return [.. at.Where((z, i) => i == 0 || z - at[i - 1] > 1e-6).Select(z => At(sections, z) is var one && 4.0 * sweepMm * (z / length) * (1.0 - (z / length)) is var bow
+            ? one with { OffsetXMm = one.OffsetXMm + (bow * sin), OffsetYMm = one.OffsetYMm + (bow * cos) }
             : default)];
     }
 

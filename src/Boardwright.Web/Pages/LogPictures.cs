@@ -1,4 +1,5 @@
 using System.Globalization;
+using Boardwright.Quantities;
 using Boardwright.Sawing;
 using Boardwright.Web.Drawings;
 using Boardwright.Yard.Book.State;
@@ -15,13 +16,13 @@ internal static class LogPictures
     /// <summary>The end alone: a row of the list, a sawn log, a log without a plan.</summary>
     public static LogEndDrawing End(Log log) => Rimmed(log, new(log.Tag, log.Species.CommonName, log.SmallEndA.Inches, log.SmallEndB.Inches) { Unproven = !log.Proven }, 0.0);
 
-    // An end that was measured by radii is drawn by them, and wide enough to hold the farthest on either side of the heart.
+    // An end that was measured by radii, or whose heart is off the middle, is drawn by its radii, and wide enough to hold the farthest on either side of the heart.
     private static LogEndDrawing Rimmed(Log log, LogEndDrawing end, double turned)
     {
-        if (log.Radii.Count == 0)
+        end = log.Seen.BarkMm is { } bark ? end with { BarkInches = bark / MillimetresPerInch } : end;
+        if (LogShapes.Of(log) is not Outcome<LogShape>.Done({ Sections: [{ RadiiMm: not null } section, ..] }))
             return end;
 
-        var section = LogSection.Measured(default, log.Radii[0].RadiiMm);
         var angles = Enumerable.Range(0, RimPoints).Select(i => 2.0 * Math.PI * i / RimPoints).ToList();
         List<double> rim = [.. angles.Select(angle => section.RadiusMm(angle - turned) / MillimetresPerInch)];
         return end with

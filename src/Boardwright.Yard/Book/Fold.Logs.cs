@@ -55,6 +55,26 @@ internal sealed partial class Fold
         };
     }
 
+    private Refusal? On(LogSeen fact)
+    {
+        if (!logs.TryGetValue(fact.Log, out var log))
+            return Unknown("log", fact.Log, logs);
+        var (small, seen) = (log.ScalingDiameter.Millimetres, log.Seen);
+        var refusal = InRange("mid_dib_mm", fact.MidDibMm, 50.0, 3000.0, "50 to 3000 mm") ?? InRange("sweep_mm", fact.SweepMm, 0.0, small, "at most the small end") ?? InRange("sweep_towards_hour", fact.SweepTowardsHour, 0.0, 12.0, "an hour of the clock, 0 to 12")
+            ?? InRange("heart_rot_mm", fact.HeartRotMm, 0.0, 0.98 * small, "less than the small end") ?? InRange("pith_off_mm", fact.PithOffMm, 0.0, 0.35 * small, "at most a third of the small end off its middle") ?? InRange("pith_towards_hour", fact.PithTowardsHour, 0.0, 12.0, "an hour of the clock, 0 to 12")
+            ?? InRange("split_small_end_m", fact.SplitSmallEndM, 0.0, log.ActualLength.Metres, "at most the log") ?? InRange("split_large_end_m", fact.SplitLargeEndM, 0.0, log.ActualLength.Metres, "at most the log") ?? InRange("bark_mm", fact.BarkMm, 0.0, 100.0, "0 to 100 mm");
+        if (refusal is not null)
+            return refusal;
+
+        var now = log with
+        {
+            Seen = new(
+                fact.Log, fact.MidDibMm ?? seen.MidDibMm, fact.SweepMm ?? seen.SweepMm, fact.SweepTowardsHour ?? seen.SweepTowardsHour, fact.HeartRotMm ?? seen.HeartRotMm, fact.PithOffMm ?? seen.PithOffMm,
+                fact.PithTowardsHour ?? seen.PithTowardsHour, fact.SplitSmallEndM ?? seen.SplitSmallEndM, fact.SplitLargeEndM ?? seen.SplitLargeEndM, fact.BarkMm ?? seen.BarkMm, fact.Grade ?? seen.Grade, fact.MetalMarks || seen.MetalMarks),
+        };
+        return LogShapes.Of(now) is Outcome<LogShape>.Refused(var reasons) ? reasons[0] : WithLog(fact.Log, _ => now);
+    }
+
     private Refusal? On(LogRadiiMeasured fact)
     {
         if (!logs.TryGetValue(fact.Log, out var log))

@@ -96,6 +96,7 @@ internal sealed partial class Fold
         DayClosed f => On(f),
         PersonAway f => On(f),
         LogReceived f => On(f),
+        LogSeen f => On(f),
         LogRadiiMeasured f => On(f),
         MetalScanned f => On(f),
         BladeStruck f => On(f),

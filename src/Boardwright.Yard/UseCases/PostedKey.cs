@@ -48,6 +48,15 @@ public sealed record PostedKey(string? Entry, string? WaitedSeconds, string? Hap
             ? at : new Refusal("When it happened", Happened, $"the day and hour on the paper, such as 2026-11-02 06:10, not after {now:yyyy-MM-dd HH:mm}");
     }
 
+    /// <summary>Writes facts of one form, all or none; the first under this key, the others numbered after it.</summary>
+    public Outcome<IReadOnlyList<Entry>> Write(YardBook book, string by, IReadOnlyList<(Fact Fact, IReadOnlyDictionary<string, string>? AsEntered)> facts)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(facts);
+        Outcome<IReadOnlyList<Entry>> At(DateTime? at) => book.Write([.. facts.Select((one, i) => new NewEntry(by, one.Fact, at, AsEntered: one.AsEntered, Id: i == 0 ? Id : Numbered(i)))]);
+        return Waited > TimeSpan.Zero || !string.IsNullOrWhiteSpace(Happened) ? Time(book).Then(time => At(time)) : At(null);
+    }
+
     /// <summary>Writes one fact under this key.</summary>
     public Outcome<IReadOnlyList<Entry>> Write(YardBook book, string by, Fact fact, IReadOnlyDictionary<string, string>? asEntered = null, DateTime? at = null)
     {

@@ -34,6 +34,7 @@ namespace Boardwright.Yard.Book.Facts;
 [JsonDerivedType(typeof(DayClosed), "day_closed")]
 [JsonDerivedType(typeof(PersonAway), "person_away")]
 [JsonDerivedType(typeof(LogReceived), "log_received")]
+[JsonDerivedType(typeof(LogSeen), "log_seen")]
 [JsonDerivedType(typeof(LogRadiiMeasured), "log_radii_measured")]
 [JsonDerivedType(typeof(MetalScanned), "metal_scanned")]
 [JsonDerivedType(typeof(BladeStruck), "blade_struck")]

@@ -15,6 +15,21 @@ public sealed record LogReceived(
     MetalScan MetalScan, int MetalHits, bool EndCoated, string Owner, string? Defect = null, string? PlannedFor = null,
     decimal? PaidMoney = null, DateOnly? FelledOn = null) : Fact;
 
+/// <summary>Log grades of the US Forest Service for factory lumber, by clear cuttings on the three best faces.</summary>
+public enum LogGrade
+{
+    F1,
+    F2,
+    F3,
+    Below,
+}
+
+/// <summary>What was seen on a log beyond its two ends: when it came in, or later. What is left open stays as it was seen before.</summary>
+/// <remarks>Directions are hours of a clock face on the small end, 12 up as the log lay when its small end was measured, its first diameter level.</remarks>
+public sealed record LogSeen(
+    string Log, double? MidDibMm = null, double? SweepMm = null, double? SweepTowardsHour = null, double? HeartRotMm = null, double? PithOffMm = null, double? PithTowardsHour = null,
+    double? SplitSmallEndM = null, double? SplitLargeEndM = null, double? BarkMm = null, LogGrade? Grade = null, bool MetalMarks = false) : Fact;
+
 /// <summary>A log's cross-sections were measured by radii from its heart, from the small end to the large. Until it is measured again it is planned, drawn and weighed by them; it is scaled by its diameters all the same.</summary>
 public sealed record LogRadiiMeasured(string Log, IReadOnlyList<RadiiPlace> Places) : Fact;
 

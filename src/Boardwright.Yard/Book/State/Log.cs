@@ -46,6 +46,9 @@ public sealed record Log : ITagged
     /// <summary>Length on the ground, with trim.</summary>
     public required Length ActualLength { get; init; }
 
+    /// <summary>What was seen on it beyond its ends.</summary>
+    public LogSeen Seen { get; init; } = new("");
+
     /// <summary>Cross-sections measured by radii, from the small end; none where only its ends were measured.</summary>
     public ImmutableList<RadiiPlace> Radii { get; init; } = [];
 

@@ -8,6 +8,9 @@ internal static class WoodTables
     public static IReadOnlyList<YardTable> All { get; } =
     [
         YardTable.Of("logs", "tag,date_in,source,species,metal_scan,end_coated,owner", Log, r => r.At("date_in")),
+        YardTable.Of("log_seen", "log,seen_at", r => new LogSeen(
+            r.Text("log"), r.MmOrNull("mid_dib"), r.MmOrNull("sweep"), r.NumberOrNull("sweep_towards_hour"), r.MmOrNull("heart_rot"), r.MmOrNull("pith_off"), r.NumberOrNull("pith_towards_hour"),
+            r.MOrNull("split_small_end"), r.MOrNull("split_large_end"), r.MmOrNull("bark"), r.TextOrNull("grade") is null ? null : r.Word<LogGrade>("grade"), r.Yes("metal_marks")), r => r.At("seen_at")),
         new("log_radii", ["log", "measured_at", "radii"], r => $"{r.Text("log")}|{r.Text("measured_at")}", rows =>
         [
             new(new LogRadiiMeasured(rows[0].Text("log"), [.. rows.Select(r => new RadiiPlace(r.M("place"), RadiiCells.Mm(r)))]), rows[0].At("measured_at")),

@@ -24,6 +24,7 @@ public static class EntryWords
         SensorPlaced f => $"A sensor of {f.Kiln} speaks as {f.Topic}: {SensorList.Words(f.Quantity)} in {f.Unit}.",
         SensorJudged f => f.Standing == SensorStanding.Alive ? $"The sensor {f.Topic} is alive again." : $"The sensor {f.Topic} is not to be believed: {f.Why}.",
         LogReceived f => $"{f.Log}, {f.Species}, came from {f.Source}: {Inches(f.SmallEndAMm)} by {Inches(f.SmallEndBMm)} in, {f.ScaleLengthM / 0.3048:0.#} ft.",
+        LogSeen f => $"{f.Log} was looked at.{LogSeenWords.Of(f)}",
         LogRadiiMeasured f => $"{f.Log} was measured by {f.Places[0].RadiiMm.Count} radii at {f.Places.Count} places.",
         BladeStruck f => $"The blade hit metal in {f.Log}: {f.CostMoney:0.##}{(f.ChargedTo is { } who ? $", charged to {who}" : "")}.",
         EndCoated f => $"The ends of {f.Log} were coated.",

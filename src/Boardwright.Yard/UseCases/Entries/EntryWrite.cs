@@ -41,7 +41,7 @@ public static class EntryWrite
     [
         ("equipment_down", "A boiler or kiln stopped"), ("equipment_promised", "It is promised for another day"), ("equipment_back", "It works again"), ("boiler_stoked", "A boiler was stoked"),
         ("fuel_counted", "Fuel wood was counted"), ("sensor_placed", "A sensor was placed in a kiln, or changed"), ("interrupted", "A charge was interrupted: power, door, heat"), ("sample_damaged", "A sample was dropped or broken"), ("heat_treated", "A charge was heat treated"),
-        ("metal_scanned", "A log was scanned for metal"), ("blade_struck", "The blade hit metal"), ("end_coated", "Ends of a log were coated"), ("tag_lost", "A tag is gone or doubtful"),
+        ("metal_scanned", "A log was scanned for metal"), ("blade_struck", "The blade hit metal"), ("log_seen", "Seen on a log: sweep, rot, heart off the middle, splits, grade"), ("end_coated", "Ends of a log were coated"), ("tag_lost", "A tag is gone or doubtful"),
         ("tag_proven", "An item is known again"), ("species_corrected", "It is another species"), ("stack_counted", "A stack was counted again"), ("stack_taken_from", "Boards were taken from a stack"),
         ("stack_reserved", "A stack is kept for somebody"), ("stack_dressed", "Boards were planed"), ("custom_planed", "Somebody’s own wood was planed"), ("shavings_emptied", "The shavings bin was emptied"),
         ("order_answered", "A customer was answered"), ("order_change_asked", "A customer asks for a change"), ("order_change_settled", "A change is settled"), ("order_withdrawn", "An order is off"),

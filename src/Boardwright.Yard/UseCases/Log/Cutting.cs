@@ -15,6 +15,7 @@ public sealed record LogCutting(LogShape Shape, SawingRules Rules, CuttingPlan P
     /// <summary>What of the open order lines it fills; none where no line wants its wood.</summary>
     public IReadOnlyList<LineFill> Fills { get; init; } = [];
 
+    private static readonly string[] GradeNames = ["fas", "1c", "2a", "below"];
     private const double UsualKerfMm = 1.397;
     private static readonly int[] Known = [4, 5, 6, 8, 10, 12, 16];
 
@@ -76,7 +77,7 @@ public sealed record LogCutting(LogShape Shape, SawingRules Rules, CuttingPlan P
             Settings = [.. thicknesses.Select(nominal => new GreenSetting(nominal, state.Setting($"house_green_{nominal.Quarters}_4") is { } inches ? Length.FromInches(inches) : nominal.Length + Length.FromInches(0.125)))],
         };
         List<BoardPrice> prices = [.. thicknesses.SelectMany(nominal => PricesOf(state, log, nominal, pattern)), .. lines.SelectMany(line => LogOrders.Rows(state, line, PricesOf(state, log, NominalThickness.FromQuarters(line.Asked.ThicknessQuarters!.Value), pattern), GradeShares(state, log)))];
-        return prices.Count == 0 ? new Outcome<DeckLog>.NoAnswer($"No price of {log.Species.CommonName}{(pattern == SawPattern.Boule ? " slabs" : "")} is set.") : LogShapes.Of(log, LogNoted.Sweep(log), LogNoted.HeartRot(log)).Then<DeckLog>(shape => new DeckLog(shape, rules, prices));
+        return prices.Count == 0 ? new Outcome<DeckLog>.NoAnswer($"No price of {log.Species.CommonName}{(pattern == SawPattern.Boule ? " slabs" : "")} is set.") : LogShapes.Of(log).Then<DeckLog>(shape => new DeckLog(shape, rules, prices));
     }
 
     /// <summary>What a board foot brings on average with the house's own share of grades for the diameter: full-size boards, and smaller ones that no rule grades FAS.</summary>
@@ -109,7 +110,8 @@ public sealed record LogCutting(LogShape Shape, SawingRules Rules, CuttingPlan P
     {
         var inches = Math.Round(log.ScalingDiameter.Inches);
         var size = inches >= 22 ? "22_in_up" : inches >= 16 ? "16_to_21_in" : inches >= 13 ? "13_to_15_in" : "to_12_in";
-        double Share(string grade) => (state.Setting($"grade_share_{grade}_{size}") ?? 25.0) / 100.0;
+        var graded = log.Seen.Grade is { } seen && GradeNames.All(grade => state.Setting($"log_grade_share_{grade}_{seen.ToString().ToLowerInvariant()}") is not null);
+        double Share(string grade) => (state.Setting(graded ? $"log_grade_share_{grade}_{log.Seen.Grade.ToString()!.ToLowerInvariant()}" : $"grade_share_{grade}_{size}") ?? 25.0) / 100.0;
         return (Share("fas"), Share("1c"), Share("2a"), Share("below"));
     }
 

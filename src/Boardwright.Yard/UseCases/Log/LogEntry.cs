@@ -35,6 +35,28 @@ public sealed record LogEntry
 
     public string? Defect { get; init; }
 
+    public string? Mid { get; init; }
+
+    public string? Sweep { get; init; }
+
+    public string? SweepHour { get; init; }
+
+    public string? HeartRot { get; init; }
+
+    public string? PithOff { get; init; }
+
+    public string? PithHour { get; init; }
+
+    public string? SplitSmall { get; init; }
+
+    public string? SplitLarge { get; init; }
+
+    public string? Bark { get; init; }
+
+    public string? Grade { get; init; }
+
+    public bool MetalMarks { get; init; }
+
     public string? PlannedFor { get; init; }
 
     public string? Paid { get; init; }

@@ -66,7 +66,7 @@ public static class LogMeasured
         : Read.Number(what, text.TrimEnd(' ', '%')).Then<Share>(percent => percent is >= 0.0 and <= 90.0 ? Share.FromPercent(percent) : new Refusal(what, text, "0 to 90 % of the thickness"));
 
     private static Outcome<LogShape> Shape(Log log, string? text) => Places(log, text).Then(places => places.Count == 0
-        ? LogShapes.ByEnds(log, LogNoted.Sweep(log), LogNoted.HeartRot(log)) : LogShape.Measured(places, LogNoted.Sweep(log), LogNoted.HeartRot(log)));
+        ? LogShapes.ByEnds(log) : LogShapes.Of(log, places));
 
     private static Outcome<IReadOnlyList<LogSection>> Places(Log log, string? text)
     {

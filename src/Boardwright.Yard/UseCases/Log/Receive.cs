@@ -22,6 +22,18 @@ public static class LogReceive
         ["large_end_mm"] = nameof(LogEntry.LargeEnd),
         ["scale_length_m"] = nameof(LogEntry.ScaleLength),
         ["actual_length_m"] = nameof(LogEntry.ActualLength),
+        ["mid_dib_mm"] = nameof(LogEntry.Mid),
+        ["sweep_mm"] = nameof(LogEntry.Sweep),
+        ["sweep"] = nameof(LogEntry.Sweep),
+        ["sweep_towards_hour"] = nameof(LogEntry.SweepHour),
+        ["heart_rot_mm"] = nameof(LogEntry.HeartRot),
+        ["rot"] = nameof(LogEntry.HeartRot),
+        ["pith_off_mm"] = nameof(LogEntry.PithOff),
+        ["pith_towards_hour"] = nameof(LogEntry.PithHour),
+        ["split_small_end_m"] = nameof(LogEntry.SplitSmall),
+        ["split_large_end_m"] = nameof(LogEntry.SplitLarge),
+        ["splits"] = nameof(LogEntry.SplitLarge),
+        ["bark_mm"] = nameof(LogEntry.Bark),
         ["by"] = "Who",
     };
 
@@ -49,6 +61,7 @@ public static class LogReceive
         var scan = Enum.TryParse<MetalScan>(typed.Scan, ignoreCase: true, out var read) ? read : MetalScan.NotScanned;
         var hits = string.IsNullOrWhiteSpace(typed.Hits) ? 0.0 : Take(Read.Number(nameof(typed.Hits), typed.Hits), wrong);
         var paid = string.IsNullOrWhiteSpace(typed.Paid) ? (double?)null : Take(Read.Number(nameof(typed.Paid), typed.Paid), wrong);
+        var seen = LogSeenTyped.Read(tag, typed, wrong);
         var signed = new Typed();
         var by = signed.By(book.State, typed.By);
         wrong.AddRange(signed.Refusals);
@@ -60,13 +73,15 @@ public static class LogReceive
             wrong.Add(new(nameof(typed.LargeEnd), typed.LargeEnd!, $"at least the small end, {((a + b) * 0.5).Inches:0.#} in"));
         if (wrong.Count == 0 && large > (a + b) * 0.5 * SuspectTaper)
             wrong.Add(Flared(typed, large, (a + b) * 0.5));
+        if (wrong.Count == 0 && seen?.Seen.MidDibMm is { } mid && (mid < (a + b).Millimetres * 0.5 || mid > large.Millimetres))
+            wrong.Add(new(nameof(typed.Mid), typed.Mid!, $"between the small end, {((a + b) * 0.5).Inches:0.#} in, and the large, {large.Inches:0.#} in"));
         if (wrong.Count > 0)
             return new Outcome<IReadOnlyList<Entry>>.Refused(wrong);
 
         var fact = new LogReceived(
             tag, source, species!.CommonName, a.Millimetres, b.Millimetres, large.Millimetres, scale.Metres, actual.Metres, scan, (int)hits, typed.EndCoated,
             string.IsNullOrWhiteSpace(typed.Owner) ? "mill" : typed.Owner.Trim(), Blank(typed.Defect), Blank(typed.PlannedFor), (decimal?)paid);
-        return Named((key ?? PostedKey.None).Write(book, by, fact, sizes), typed);
+        return Named(seen is var (looked, shown) ? (key ?? PostedKey.None).Write(book, by, [(fact, sizes), (looked, shown)]) : (key ?? PostedKey.None).Write(book, by, fact, sizes), typed);
     }
 
     // A large end far over the small one is mostly typed in the other unit.
@@ -89,6 +104,15 @@ public static class LogReceive
         nameof(typed.LargeEnd) => typed.LargeEnd,
         nameof(typed.ScaleLength) => typed.ScaleLength,
         nameof(typed.ActualLength) => typed.ActualLength,
+        nameof(typed.Mid) => typed.Mid,
+        nameof(typed.Sweep) => typed.Sweep,
+        nameof(typed.SweepHour) => typed.SweepHour,
+        nameof(typed.HeartRot) => typed.HeartRot,
+        nameof(typed.PithOff) => typed.PithOff,
+        nameof(typed.PithHour) => typed.PithHour,
+        nameof(typed.SplitSmall) => typed.SplitSmall,
+        nameof(typed.SplitLarge) => typed.SplitLarge,
+        nameof(typed.Bark) => typed.Bark,
         _ => null,
     };
 

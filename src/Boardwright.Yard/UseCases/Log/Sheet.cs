@@ -18,7 +18,7 @@ public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList
         if (!state.Logs.TryGetValue(tag, out var log))
             return new Refusal("log", tag, $"a log of the book, such as {string.Join(", ", state.Logs.Keys.Take(5))}");
 
-        List<Traced?> figures = [Left(state, log), Scale(log), Weight(state, log), Worth(state, log), Paid(state, log)];
+        List<Traced?> figures = [Left(state, log), Scale(log), Weight(state, log), LogSeenWords.Taper(log), Worth(state, log), Paid(state, log)];
         var (nextDo, nextWhy) = Next(state, log);
         return new LogSheet(log, $"Log {log.Tag}, {(log.Proven ? log.Species.CommonName : "unproven species")}", UnderTitle(log), [.. figures.OfType<Traced>()], CautionFor(log), nextDo, nextWhy);
     }
@@ -40,7 +40,7 @@ public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList
         var small = log.SmallEndA == log.SmallEndB ? $"{log.SmallEndA.Inches:0.#} in" : $"{log.SmallEndA.Inches:0.#} × {log.SmallEndB.Inches:0.#} in";
         var owner = log.Owner == "mill" ? "" : $" Wood of {log.Owner}, kept apart.";
         var defect = log.Defect is null or "none" or "" ? "" : $" Noted: {log.Defect}.";
-        return string.Create(CultureInfo.InvariantCulture, $"{small} inside bark at the small end, {log.LargeEnd.Inches:0.#} in at the large, {log.ScaleLength.Feet:0.#} ft scale ({FeetInches(log.ActualLength)}). From {log.Source}, in since {log.ReceivedAt:d MMMM}. {char.ToUpperInvariant(Scan(log)[0])}{Scan(log)[1..]}, ends {(log.EndCoated ? "coated" : "not coated")}.{(log.Radii.Count > 0 ? $" Measured by {log.Radii[0].RadiiMm.Count} radii at {log.Radii.Count} places." : "")}{defect}{owner}");
+        return string.Create(CultureInfo.InvariantCulture, $"{small} inside bark at the small end, {log.LargeEnd.Inches:0.#} in at the large, {log.ScaleLength.Feet:0.#} ft scale ({FeetInches(log.ActualLength)}). From {log.Source}, in since {log.ReceivedAt:d MMMM}. {char.ToUpperInvariant(Scan(log)[0])}{Scan(log)[1..]}, ends {(log.EndCoated ? "coated" : "not coated")}.{(log.Radii.Count > 0 ? $" Measured by {log.Radii[0].RadiiMm.Count} radii at {log.Radii.Count} places." : "")}{LogSeenWords.Of(log)}{defect}{owner}");
     }
 
     private static string FeetInches(Length length)
@@ -81,7 +81,7 @@ public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList
         return new("Weighs about", Text(mass.Kilograms, "#,0"), "kg", $"{Text(mass.Pounds, "#,0")} lb green, without bark{(mass.Kilograms > loader ? $"; more than the loader’s {loader:0} kg" : "")}")
         {
             Method = "log-volume-and-weight",
-            Source = $"{(log.Radii.Count > 0 ? $"its radii, measured at {log.Radii.Count} places (entry {log.RadiiEntry})" : "Smalian's formula")}; green weight by FIADB REF_SPECIES, USDA Forest Service",
+            Source = $"{YardLog.SolidBy(log)}; green weight by FIADB REF_SPECIES, USDA Forest Service",
             Inputs = [("small end", Text(log.ScalingDiameter.Inches, "0.#") + " in"), ("large end", Text(log.LargeEnd.Inches, "0.#") + " in"), ("whole length", FeetInches(log.ActualLength)), ("green moisture", Text(log.Species.GreenMoistureAverage?.Percent ?? 0.0, "0") + " %")],
         };
     }
@@ -111,6 +111,7 @@ public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList
     private static (string First, string Text)? CautionFor(Log log) =>
         log.IsSawn ? null
         : log.MetalScan == MetalScan.HitsNotDug ? ("Metal.", $"{Hits(log)} still in it. Do not open it before they are out and it is scanned clear.")
+        : log.Seen.MetalMarks && log.MetalScan != MetalScan.Clear ? ("Marks of metal.", "Scan it before the first cut and after every few: blue-black stain means metal in the next pass.")
         : log.MetalScan is MetalScan.NotScanned or MetalScan.FenceLineNotScanned ? ("Not scanned.", "Scan it before the first cut, and again after every few: a deep nail may show no stain.")
         : !log.Proven ? ("Tag lost.", $"It may be {string.Join(" or ", log.ConfusedWith)}. No price, no plan and no promise until it is settled.")
         : ("Look at the butt end first.", "The cuts assume a round log with the heart in the middle. If the pith is more than an inch off, move it here first. Chock the log; nobody in the plane of the blade.");

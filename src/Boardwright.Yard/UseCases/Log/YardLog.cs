@@ -32,11 +32,10 @@ public static class YardLog
         var (scale, next) = (Scale(log) is Outcome<ScaledLog>.Done({ GrossUnrounded: { } bf }) ? bf : 0.0, LogYield.Next(state, log.Species.CommonName));
         var (sawn, sweep, rot) = ((scale * next.Ratio, scale * next.Low, scale * next.High), LogNoted.Sweep(log), LogNoted.HeartRot(log));
         return (sawn, RuleComparison.Of(
-            new MeasuredLog(log.ScalingDiameter, log.ScaleLength)
+            Measured(log, log.ScaleLength) with
             {
-                LargeEnd = log.LargeEnd > log.ScalingDiameter ? log.LargeEnd : null,
                 Sweep = sweep.Metres > 0.0 ? sweep : null,
-                Defects = rot.Metres > 0.0 ? [new LogDefect.InteriorRot(rot, rot, log.ScaleLength)] : [],
+                Defects = [.. rot.Metres > 0.0 ? [new LogDefect.InteriorRot(rot, rot, log.ScaleLength)] : Array.Empty<LogDefect>(), .. LostToSplits(log) is { Metres: > 0.0 } lost ? [new LogDefect.LostLength(lost)] : Array.Empty<LogDefect>()],
             },
             scale > 0.0 ? sawn : null));
     }
@@ -48,10 +47,25 @@ public static class YardLog
         return Solid(log) is Outcome<Volume>.Done(var volume) ? volume : null;
     }
 
-    // Between measured radii, else by Smalian.
+    /// <summary>Which formula its solid wood is worked out by: between measured radii, by Newton with a middle diameter, else by Smalian.</summary>
+    public static string SolidBy(Log log)
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        return log.Radii.Count > 0 ? $"its radii, measured at {log.Radii.Count} places (entry {log.RadiiEntry})" : log.Seen.MidDibMm is null ? "Smalian's formula" : "Newton's formula, with the middle";
+    }
+
     private static Outcome<Volume> Solid(Log log) => log.Radii.Count > 0
-        ? LogShapes.Of(log).Then<Volume>(shape => shape.Volume)
-        : LogScale.Of(LogRule.Smalian, new MeasuredLog(log.ScalingDiameter, log.ActualLength) { LargeEnd = log.LargeEnd > log.ScalingDiameter ? log.LargeEnd : null }).Then<Volume>(scaled => scaled.Volume);
+        ? LogShapes.Measured(log.Radii).Then<Volume>(shape => shape.Volume)
+        : LogScale.Of(log.Seen.MidDibMm is null ? LogRule.Smalian : LogRule.Newton, Measured(log, log.ActualLength)).Then<Volume>(scaled => scaled.Volume);
+
+    private static MeasuredLog Measured(Log log, Length length) => new(log.ScalingDiameter, length)
+    {
+        LargeEnd = log.LargeEnd > log.ScalingDiameter ? log.LargeEnd : null,
+        Middle = log.Seen.MidDibMm is { } mid ? Length.FromMillimetres(mid) : null,
+    };
+
+    // Ends split beyond the trim hold no lumber.
+    private static Length LostToSplits(Log log) => Length.FromMetres(Math.Max(0.0, (log.Seen.SplitSmallEndM ?? 0.0) + (log.Seen.SplitLargeEndM ?? 0.0) - (log.ActualLength - log.ScaleLength).Metres));
 
     /// <summary>Worth before profit where it lies: nothing of hauling. Refused while the species is not proven or has no price.</summary>
     public static Outcome<LogWorth> Worth(YardState state, Log log)
@@ -67,6 +81,7 @@ public static class YardLog
             MetalScan.Clear => "strikes_clear",
             MetalScan.HitsDugOut => "strikes_hit_dug_out",
             MetalScan.FenceLineNotScanned => "strikes_fence_line",
+            _ when log.Seen.MetalMarks => "strikes_fence_line",
             _ => "strikes_not_scanned",
         };
         return Scale(log).Then<LogWorth>(scaled => new LogWorth(

@@ -12,6 +12,8 @@ internal static class WoodRows
             .Mm("se_dib_a", f.SmallEndAMm, "small_end_a_mm").Mm("se_dib_b", f.SmallEndBMm, "small_end_b_mm").Mm("le_dib", f.LargeEndMm, "large_end_mm")
             .M("scale_len", f.ScaleLengthM, "scale_length_m").M("actual_len", f.ActualLengthM, "actual_length_m").Text("metal_scan", Metal(f)).Yes("end_coated", f.EndCoated)
             .Text("defect", f.Defect).Text("planned_for", f.PlannedFor).Text("owner", f.Owner).Money("paid_money", f.PaidMoney).Date("felled_on", f.FelledOn)]),
+        LogSeen f => ("log_seen", [new RowWriter(e).Text("log", f.Log).At("seen_at").Mm("mid_dib", f.MidDibMm).Mm("sweep", f.SweepMm).Number("sweep_towards_hour", f.SweepTowardsHour).Mm("heart_rot", f.HeartRotMm)
+            .Mm("pith_off", f.PithOffMm).Number("pith_towards_hour", f.PithTowardsHour).M("split_small_end", f.SplitSmallEndM).M("split_large_end", f.SplitLargeEndM).Mm("bark", f.BarkMm).Word("grade", f.Grade).Yes("metal_marks", f.MetalMarks)]),
         LogRadiiMeasured f => ("log_radii", f.Places.Select(place => new RowWriter(e).Text("log", f.Log).At("measured_at").M("place", place.AtM).List("radii", RadiiCells.Of(place.RadiiMm)))),
         StackBuilt f => ("stacks", [new RowWriter(e).Text("stack", f.Stack).Text("species", f.Species).Quarters("thickness", f.ThicknessQuarters).Mm("sawn_thickness", f.SawnThicknessMm).Word<Product>("product", f.Product)
             .Word<Grain>("grain", f.Grain).Number("net_bf", f.Bf).Number("pieces", f.Pieces).Date("sawn", f.SawnOn).Text("place", f.Place).Text("owner", f.Owner).Text("reserved_for", f.ReservedFor)
