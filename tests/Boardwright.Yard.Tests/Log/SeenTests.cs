@@ -15,7 +15,17 @@ public sealed class SeenTests
 {
     private static readonly LogEntry Plain = new()
     {
-        Tag = "L-900", Species = "northern red oak", SmallEndA = "18", SmallEndB = "18", LargeEnd = "20", ScaleLength = "8", ActualLength = "8ft5in", Source = "Y-90", Scan = "Clear", PlannedFor = "4/4", By = "Bram",
+        Tag = "L-900",
+        Species = "northern red oak",
+        SmallEndA = "18",
+        SmallEndB = "18",
+        LargeEnd = "20",
+        ScaleLength = "8",
+        ActualLength = "8ft5in",
+        Source = "Y-90",
+        Scan = "Clear",
+        PlannedFor = "4/4",
+        By = "Bram",
     };
 
     private readonly YardBook book = DemonstrationBook.Open();
@@ -138,7 +148,13 @@ public sealed class SeenTests
     {
         var typed = Plain with
         {
-            Mid = Of(field, "Mid", text), Sweep = Of(field, "Sweep", text), SweepHour = Of(field, "SweepHour", text), HeartRot = Of(field, "HeartRot", text), PithOff = Of(field, "PithOff", text), SplitLarge = Of(field, "SplitLarge", text), Bark = Of(field, "Bark", text),
+            Mid = Of(field, "Mid", text),
+            Sweep = Of(field, "Sweep", text),
+            SweepHour = Of(field, "SweepHour", text),
+            HeartRot = Of(field, "HeartRot", text),
+            PithOff = Of(field, "PithOff", text),
+            SplitLarge = Of(field, "SplitLarge", text),
+            Bark = Of(field, "Bark", text),
         };
         var entries = book.State.Entries.Count;
 
