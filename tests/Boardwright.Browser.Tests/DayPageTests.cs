@@ -56,6 +56,50 @@ public sealed class DayPageTests(ServedProgram served)
     }
 
     [Fact]
+    public async Task Two_phones_without_signal_lay_two_values_of_one_log_side_by_side()
+    {
+        await using var first = await served.OpenAsync(Screen.Phone);
+        await using var second = await served.OpenAsync(Screen.Phone);
+        await first.GoAsync("/book?about=L-036");
+        var entry = await first.Page.Locator("main .entries .when a").Last.GetAttributeAsync("href");
+        await CorrectWithoutSignalAsync(first, entry!, "19.25", "Bram");
+        await CorrectWithoutSignalAsync(second, entry!, "19.75", "Tam");
+
+        await SignalAsync(first);
+        await SignalAsync(second);
+        await second.GoAsync("/logs/L-036");
+        await second.Page.GetByRole(AriaRole.Link, new() { Name = "One thing was said twice, differently: choose" }).ClickAsync();
+        await second.ArrivedAsync("/book/beside");
+
+        var main = second.Page.Locator("main");
+        await Assertions.Expect(main).ToContainTextAsync("19.25 in");
+        await Assertions.Expect(main.GetByText("Bram, ")).ToHaveCountAsync(1);
+        await second.IsSoundAsync();
+        await second.PictureAsync("said-twice");
+        await main.GetByRole(AriaRole.Button, new() { Name = "Take 19.75 in of Tam" }).ClickAsync();
+        await Assertions.Expect(main).ToContainTextAsync("No two values wait");
+        await second.GoAsync(entry!);
+        await Assertions.Expect(second.Page.Locator("main")).ToContainTextAsync("19.75 in of Tam holds");
+    }
+
+    private static async Task CorrectWithoutSignalAsync(Leaf leaf, string entry, string inches, string by)
+    {
+        await leaf.GoAsync(entry);
+        await leaf.Page.Locator("#f-small_end_a_mm").FillAsync(inches);
+        await leaf.Page.GetByLabel("Why it is corrected").FillAsync("measured again");
+        await leaf.Page.GetByLabel("Who").SelectOptionAsync(by);
+        await leaf.Page.Context.SetOfflineAsync(true);
+        await leaf.Page.GetByRole(AriaRole.Button, new() { Name = "Write the correction" }).ClickAsync();
+        await Assertions.Expect(leaf.Page.GetByText("Kept on this phone: correction")).ToBeVisibleAsync();
+    }
+
+    private static async Task SignalAsync(Leaf leaf)
+    {
+        await leaf.Page.Context.SetOfflineAsync(false);
+        await Assertions.Expect(leaf.Page.Locator("[data-waiting]").First).ToBeHiddenAsync();
+    }
+
+    [Fact]
     public async Task Keyboard_reaches_the_entry_first_and_opens_a_numbers_basis()
     {
         await using var leaf = await served.OpenAsync(Screen.Desktop);

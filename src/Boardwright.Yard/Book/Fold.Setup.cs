@@ -14,6 +14,14 @@ internal sealed partial class Fold
         return null;
     }
 
+    private Refusal? On(ValueBeside fact)
+    {
+        if (fact.Entry < 1 || fact.Entry >= entry.Number)
+            return new("entry", $"{fact.Entry}", $"the number of an earlier entry, 1 to {entry.Number - 1}");
+        otherValues.Add(new(entry.Number, fact));
+        return null;
+    }
+
     private Refusal? On(PhoneCallTaken fact)
     {
         if (fact.Tree is { } tree && SpeciesOf(tree.Species, out _) is { } unknown)

@@ -38,6 +38,7 @@ internal sealed partial class Fold
     private readonly List<Call> calls = [];
     private readonly List<Note> notes = [];
     private readonly List<Complaint> complaints = [];
+    private readonly List<OtherValue> otherValues = [];
     private readonly List<ThicknessSet> thicknessSets = [];
     private readonly List<YieldBegun> yieldsBegun = [];
     private readonly List<Misfit> misfits = [];
@@ -72,6 +73,7 @@ internal sealed partial class Fold
     {
         Withdrawn => new("corrects", "nothing", "the number of the entry that does not count any more"),
         DayTurned => null,
+        ValueBeside f => On(f),
         NoteWritten f => On(f),
         PhoneCallTaken f => On(f),
         YardDescribed f => On(f),
@@ -189,6 +191,7 @@ internal sealed partial class Fold
         Calls = [.. calls],
         Notes = [.. notes],
         Complaints = [.. complaints],
+        OtherValues = [.. otherValues],
         Customers = customers,
         ThicknessSets = [.. thicknessSets],
         YieldsBegun = [.. yieldsBegun],

@@ -77,6 +77,9 @@ public sealed record YardState
 
     public required ImmutableList<Complaint> Complaints { get; init; }
 
+    /// <summary>Values that wait beside what stands, until one of the two is chosen.</summary>
+    public required ImmutableList<OtherValue> OtherValues { get; init; }
+
     /// <summary>Names that are of one customer.</summary>
     public required CustomerNames Customers { get; init; }
 

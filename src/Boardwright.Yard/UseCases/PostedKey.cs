@@ -9,7 +9,8 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="Entry">An id made when the form was opened.</param>
 /// <param name="WaitedSeconds">Seconds since it was written; null or empty for none. A span, because a phone's clock may be wrong.</param>
 /// <param name="Happened">The time that stands on the paper, 2026-11-02 06:10; null or empty for now.</param>
-public sealed record PostedKey(string? Entry, string? WaitedSeconds, string? Happened = null)
+/// <param name="Seen">Number of the book's last entry when the form was opened: what was written later, its writer has not seen.</param>
+public sealed record PostedKey(string? Entry, string? WaitedSeconds, string? Happened = null, string? Seen = null)
 {
     private static readonly string[] TimeForms = ["yyyy-MM-dd HH:mm", "yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"];
 
@@ -20,6 +21,16 @@ public sealed record PostedKey(string? Entry, string? WaitedSeconds, string? Hap
 
     /// <summary>The id; null when there is none or it is none.</summary>
     public Guid? Id => Guid.TryParse(Entry, out var id) ? id : null;
+
+    /// <summary>The last entry its writer can have seen; null where the form does not say.</summary>
+    public long? SeenEntry => long.TryParse(Seen, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+
+    /// <summary>True when the book has it already: it came again.</summary>
+    public bool IsKept(YardState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return Id is { } id && state.Entries.Any(entry => entry.Id == id);
+    }
 
     /// <summary>The id of a further entry of the same form, the same whenever it arrives; null when the form has none.</summary>
     /// <param name="index">1 for the first further entry.</param>
@@ -57,10 +68,12 @@ public sealed record PostedKey(string? Entry, string? WaitedSeconds, string? Hap
         return Waited > TimeSpan.Zero || !string.IsNullOrWhiteSpace(Happened) ? Time(book).Then(time => At(time)) : At(null);
     }
 
-    /// <summary>Writes one fact under this key.</summary>
+    /// <summary>Writes one fact under this key. Where somebody else said otherwise of the same thing since the form was opened, theirs stands and this one's values are laid beside it.</summary>
     public Outcome<IReadOnlyList<Entry>> Write(YardBook book, string by, Fact fact, IReadOnlyDictionary<string, string>? asEntered = null, DateTime? at = null)
     {
         ArgumentNullException.ThrowIfNull(book);
+        if (SeenEntry is { } seen && !IsKept(book.State) && Statement.Unseen(book.State, fact, seen, by) is { } stands)
+            return Time(book).Then(time => Statement.Beside(stands, fact, by, time, this)).Then(book.Write);
         if (at is null && (Waited > TimeSpan.Zero || !string.IsNullOrWhiteSpace(Happened)))
             return Time(book).Then(time => book.Write([new NewEntry(by, fact, time, AsEntered: asEntered, Id: Id)]));
         return book.Write([new NewEntry(by, fact, at, AsEntered: asEntered, Id: Id)]);

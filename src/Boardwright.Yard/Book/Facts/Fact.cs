@@ -9,6 +9,7 @@ namespace Boardwright.Yard.Book.Facts;
 /// </remarks>
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
 [JsonDerivedType(typeof(Withdrawn), "withdrawn")]
+[JsonDerivedType(typeof(ValueBeside), "value_beside")]
 [JsonDerivedType(typeof(DayTurned), "day_turned")]
 [JsonDerivedType(typeof(NoteWritten), "note_written")]
 [JsonDerivedType(typeof(PhoneCallTaken), "phone_call_taken")]

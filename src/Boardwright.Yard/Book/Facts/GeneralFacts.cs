@@ -3,6 +3,12 @@ namespace Boardwright.Yard.Book.Facts;
 /// <summary>The named entry does not count any more. It stays in the book, struck through.</summary>
 public sealed record Withdrawn : Fact;
 
+/// <summary>Another value for a field of an entry, by somebody who had not seen what stands there. It changes nothing until one of the two is chosen.</summary>
+/// <param name="Entry">The entry that stood when this was written.</param>
+/// <param name="Field">Its field, by its name in the fact.</param>
+/// <param name="Value">As it would be typed, with its unit.</param>
+public sealed record ValueBeside(long Entry, string Field, string Value) : Fact;
+
 /// <summary>The demonstration's day. Where one stands in the book it is today; a real yard has none and uses the clock.</summary>
 public sealed record DayTurned(DateOnly Day) : Fact;
 

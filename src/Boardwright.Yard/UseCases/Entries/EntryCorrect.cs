@@ -20,7 +20,7 @@ public sealed record EntryField(string Key, string Label, string Unit, string Va
 /// <summary>Corrects an entry by a new entry that names it. Nothing is changed or removed; a withdrawal is a correction too.</summary>
 public static class EntryCorrect
 {
-    private const string WhenKey = "happened_at";
+    internal const string WhenKey = "happened_at";
     private const string WhenForm = "yyyy-MM-dd HH:mm";
 
     /// <summary>The plain figures and words of an entry, the time it happened first.</summary>
@@ -48,29 +48,71 @@ public static class EntryCorrect
         return (standing, state.Versions(place.Number));
     }
 
-    /// <summary>Writes a correction with the changed fields.</summary>
+    /// <summary>Writes a correction with the changed fields. A field that somebody else changed since the form was opened stays as it stands, and what was typed is laid beside it.</summary>
     /// <param name="book">The book.</param>
     /// <param name="number">The entry.</param>
     /// <param name="by">Who says so now.</param>
     /// <param name="reason">Why.</param>
     /// <param name="values">Fields by key; those not named stay.</param>
-    public static Outcome<IReadOnlyList<Entry>> Write(YardBook book, long number, string? by, string? reason, IReadOnlyDictionary<string, string> values)
+    /// <param name="key">Of the form; null for none.</param>
+    public static Outcome<IReadOnlyList<Entry>> Write(YardBook book, long number, string? by, string? reason, IReadOnlyDictionary<string, string> values, PostedKey? key = null)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(values);
-        return Find(book.State, number).Then(found => found.Standing is not { } standing
+        var (state, form) = (book.State, key ?? PostedKey.None);
+        if (form.Id is { } id && state.Entries.Where(entry => entry.Id == id).ToList() is { Count: > 0 } kept)
+            return kept;
+        return Find(state, number).Then(found => found.Standing is not { } standing
             ? new Refusal("entry", $"{number}, taken out", "an entry that stands")
-            : Changed(standing, values).Then(changed => book.Write([new NewEntry(by ?? "", changed.Fact, changed.At, standing.Number, Why(reason), changed.Typed)])));
+            : EntryMerge.Of(found.Versions, standing, AsSeen(state, standing, form), by, values).Then(merged => Parts(book, standing, merged, by, reason, form)).Then(book.Write));
     }
 
-    /// <summary>Takes an entry out by a correction.</summary>
-    public static Outcome<IReadOnlyList<Entry>> Withdraw(YardBook book, long number, string? by, string? reason)
+    /// <summary>Takes an entry out by a correction; refused where somebody else corrected it since the form was opened.</summary>
+    public static Outcome<IReadOnlyList<Entry>> Withdraw(YardBook book, long number, string? by, string? reason, PostedKey? key = null)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return Find(book.State, number).Then(found => found.Standing is not { } standing
+        var (state, form) = (book.State, key ?? PostedKey.None);
+        if (form.Id is { } id && state.Entries.Where(entry => entry.Id == id).ToList() is { Count: > 0 } kept)
+            return kept;
+        return Find(state, number).Then(found => found.Standing is not { } standing
             ? new Refusal("entry", $"{number}, taken out", "an entry that stands")
-            : book.Write([new NewEntry(by ?? "", new Withdrawn(), null, standing.Number, Why(reason))]));
+            : AsSeen(state, standing, form).Number != standing.Number && standing.By != by ? new Refusal("entry", $"{number}", $"an entry as you saw it; {standing.By} corrected it since this form was opened: open it again")
+            : book.Write([new NewEntry(by ?? "", new Withdrawn(), null, standing.Number, Why(reason), Id: form.Id)]));
     }
+
+    /// <summary>A figure as it is typed, with the unit it is shown in where that can be read back.</summary>
+    internal static string WithUnit(string given, string unit) =>
+        unit is "in" or "ft" or "mm" or "m" or "°F" or "°C" or "g" or "kg" or "lb" && given.Length > 0 && !given.Any(char.IsLetter) ? $"{given} {EntryUnits.Written(unit)}" : given;
+
+    // The correction of what nobody else changed, and a value beside for each field that somebody did.
+    private static Outcome<IReadOnlyList<NewEntry>> Parts(YardBook book, Entry standing, EntryMerge merged, string? by, string? reason, PostedKey form)
+    {
+        foreach (var (field, value) in merged.Beside)
+        {
+            if (Changed(standing, new Dictionary<string, string>(StringComparer.Ordinal) { [field] = value }) is Outcome<(Fact Fact, DateTime At, Dictionary<string, string>? Typed)>.Refused(var unread))
+                return new Outcome<IReadOnlyList<NewEntry>>.Refused(unread);
+        }
+
+        var correction = merged.Beside.Count > 0 && merged.Taken.Count == 0 ? new Outcome<IReadOnlyList<NewEntry>>.Done([])
+            : Changed(standing, merged.Taken).Then<IReadOnlyList<NewEntry>>(changed => new Outcome<IReadOnlyList<NewEntry>>.Done([new NewEntry(by ?? "", changed.Fact, changed.At, standing.Number, Why(reason), changed.Typed, form.Id)]));
+        return correction.Then(first => form.Time(book).Then<IReadOnlyList<NewEntry>>(at => new Outcome<IReadOnlyList<NewEntry>>.Done(
+            [.. first, .. merged.Beside.Select((one, index) => new NewEntry(by ?? "", new ValueBeside(standing.Number, one.Field, one.Value), at, Id: first.Count + index == 0 ? form.Id : form.Numbered(first.Count + index)))])));
+    }
+
+    // The version that stood when the form was opened.
+    private static Entry AsSeen(YardState state, Entry standing, PostedKey form)
+    {
+        if (form.SeenEntry is not { } seen || seen >= standing.Number || seen < 1)
+            return standing;
+        var place = standing;
+        while (place.Corrects is { } old)
+            place = state.Entry(old);
+        return Corrections.Standing([.. state.Entries.Take((int)seen)]).Where(one => one.Place == place.Number).Select(one => one.Entry).FirstOrDefault() ?? standing;
+    }
+
+    /// <summary>The correction of an entry, not yet written.</summary>
+    internal static Outcome<NewEntry> Correction(Entry standing, string by, string reason, IReadOnlyDictionary<string, string> values) =>
+        Changed(standing, values).Then<NewEntry>(changed => new NewEntry(by, changed.Fact, changed.At, standing.Number, reason, changed.Typed));
 
     private static string? Why(string? reason) => string.IsNullOrWhiteSpace(reason) ? null : reason;
 

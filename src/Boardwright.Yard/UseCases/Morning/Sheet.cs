@@ -25,7 +25,7 @@ public sealed record MorningSheet(string? Person, IReadOnlyList<SheetPerson> Peo
     [
         ChargesToWatch.Of, ChargesToPull.Of, OpenInterruptions.Of, SensorsToMend.Of, ChangesToSettle.Of, ReadyToShip.Of,
         PacksInDispute.Of, PacksToBand.Of, ShavingsToFill.Of, StacksToPlane.Of,
-        ReadingsDue.Of, LogsToOpen.Of, LogsToScan.Of, TagsToSettle.Of, CallsToAnswer.Of,
+        ReadingsDue.Of, LogsToOpen.Of, LogsToScan.Of, TagsToSettle.Of, ValuesToSettle.Of, CallsToAnswer.Of,
         ResinShort.Of, PoursToMind.Of, WoodNotForPours.Of, SoftCastings.Of, DaysOff.Of,
     ];
 
