@@ -16,7 +16,7 @@ namespace Boardwright.Drying;
 /// <method page="docs/methods/safe-rate.md"/>
 public sealed record SafeRate
 {
-    private const double ThicknessExponent = 1.33;
+    internal const double ThicknessExponent = 1.33;
 
     private static readonly Dictionary<string, SafeRateRow> Rows = DryingData.Read("safe-rates.csv").ToDictionary(
         row => row.Text("safe_rate_group"),

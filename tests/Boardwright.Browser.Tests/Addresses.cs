@@ -31,7 +31,7 @@ public static class Addresses
         ("yard", "/yard"), ("house", "/house"), ("house-kiln", "/house/kilns?name=K1"), ("house-figure", "/house/settings?name=house_green_5_4"), ("house-person", "/house/people"), ("house-unknown", "/house/barns"), ("find", "/find"), ("found", "/find?text=cherry"), ("find-tag", "/find/tag/M-088"), ("find-tag-unproven", "/find/tag/S-13"), ("found-none", "/find?text=spoon+of+moon"), ("write", "/write"), ("write-casting", "/write?who=Wren"), ("write-entry", "/write/entry"),
         ("write-scan", "/write/entry/metal_scanned"), ("write-stopped", "/write/entry/equipment_down"), ("write-corrected", "/write/entry/species_corrected"), ("write-call", "/write/entry/phone_call_taken"),
         ("write-unknown", "/write/entry/moon_howled"),
-        ("book", "/book"), ("book-entry", "/book/684"), ("book-beside", "/book/beside"), ("day", "/day"), ("papers", "/papers"), ("sensors", "/sensors"), ("questions", "/questions"), ("tour", "/tour"), ("drawings", "/drawings"),
+        ("book", "/book"), ("book-entry", "/book/684"), ("book-beside", "/book/beside"), ("day", "/day"), ("papers", "/papers"), ("sensors", "/sensors"), ("ask", "/ask"), ("ask-shrink", "/ask?q=shrink&species=black+cherry&size=8&from=12&to=7&grain=flat"), ("ask-heat", "/ask?q=heat&species=northern+red+oak&thickness=2&width=6&initial=60&core=133&medium=157&wet-bulb-depression=0&against=pests"), ("ask-refused", "/ask?q=meter&reading=much&temperature=68&species=black+cherry"), ("questions", "/questions"), ("tour", "/tour"), ("drawings", "/drawings"),
         .. Methods.Select(name => ($"method-{name}", $"/methods/{name}")), ("validation-air-times", "/methods/validation/air-times"), ("method-unknown", "/methods/moonlight"),
     ]);
 

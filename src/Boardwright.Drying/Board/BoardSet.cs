@@ -43,6 +43,8 @@ internal sealed class BoardSet
 
     public int Members => Boards.Members;
 
+    public double ThicknessM(int member) => 2.0 * halfThicknessM[member];
+
     public double CoefficientM2PerS(int member) => coefficientM2PerS[member];
 
     public void ScaleCoefficient(int member, double factor) => coefficientM2PerS[member] *= factor;

@@ -37,6 +37,15 @@ public static class KilnDrying
     internal static double CentralDays(KilnDryingInput input, KilnSchedule schedule, double coefficientM2PerS) =>
         new Run(input, schedule, 1, coefficientM2PerS).Hours() / 24.0;
 
+    // Steps by the clock are whole half hours: the longest step of time that goes into all of them, not over the usual one.
+    internal static double StepHours(KilnSchedule schedule, double most)
+    {
+        var halves = schedule.Steps.SkipLast(1).Where(one => one.Lasts is not null).Aggregate(0L, (sum, one) => Common(sum, (long)Math.Max(1.0, Math.Round(2.0 * one.Lasts!.Value.Hours))));
+        return halves == 0L ? most : 0.5 * halves / Math.Ceiling(0.5 * halves / most - 1e-9);
+    }
+
+    private static long Common(long one, long other) => other == 0L ? one : Common(other, one % other);
+
     private static Refusal? Problem(KilnDryingInput input) =>
         input.Thickness.Inches is < 0.25 or > 6.0 ? new Refusal("thickness", Number(input.Thickness.Inches) + "in", "0.25 to 6 in")
         : input.From.Percent is < 4.0 or > 250.0 ? new Refusal("from", Number(input.From.Percent) + "%", "4% to 250%")
@@ -168,15 +177,6 @@ public static class KilnDrying
         private bool IsOver(int m, double controlling) => schedule.Steps[step[m]] is var now && now.Lasts is { } lasts
             ? hoursInStep[m, step[m]] >= lasts.Hours - 1e-6
             : controlling <= now.Above.Fraction;
-
-        // Steps by the clock are whole half hours: the longest step of time that goes into all of them, not over the usual one.
-        private static double StepHours(KilnSchedule schedule, double most)
-        {
-            var halves = schedule.Steps.SkipLast(1).Where(one => one.Lasts is not null).Aggregate(0L, (sum, one) => Common(sum, (long)Math.Max(1.0, Math.Round(2.0 * one.Lasts!.Value.Hours))));
-            return halves == 0L ? most : 0.5 * halves / Math.Ceiling(0.5 * halves / most - 1e-9);
-        }
-
-        private static long Common(long one, long other) => other == 0L ? one : Common(other, one % other);
 
         private void NoteDone(int n)
         {

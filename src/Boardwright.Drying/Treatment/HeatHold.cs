@@ -29,7 +29,8 @@ public sealed record HeatHold(Elapsed Time, string Source, string Mark)
 {
     private const double RoundingKelvins = 0.15; // 133 F are 56.1 C: both are printed for the same rule.
 
-    private static readonly IReadOnlyList<(HeatAgainst Against, Temperature Core, Length? ThicknessMax, HeatHold Hold)> Rows =
+    /// <summary>The printed rows: against what, from which core temperature, for boards up to which thickness.</summary>
+    public static IReadOnlyList<(HeatAgainst Against, Temperature Core, Length? ThicknessMax, HeatHold Hold)> Printed { get; } =
     [
         .. DryingData.Read("heat-holds.csv").Select(row => (
             Enum.Parse<HeatAgainst>(row.Text("against")), Temperature.FromFahrenheit(row.Needed("core_f")), row.Text("thickness_max_in").Length > 0 ? Length.FromInches(row.Needed("thickness_max_in")) : (Length?)null,
@@ -38,5 +39,5 @@ public sealed record HeatHold(Elapsed Time, string Source, string Mark)
 
     /// <summary>The hold; null where none is known at this temperature and thickness.</summary>
     public static HeatHold? For(HeatAgainst against, Temperature core, Length thickness) =>
-        Rows.Where(row => row.Against == against && core.Kelvins >= row.Core.Kelvins - RoundingKelvins && !(thickness > row.ThicknessMax)).Select(row => row.Hold).MinBy(hold => hold.Time.Seconds);
+        Printed.Where(row => row.Against == against && core.Kelvins >= row.Core.Kelvins - RoundingKelvins && !(thickness > row.ThicknessMax)).Select(row => row.Hold).MinBy(hold => hold.Time.Seconds);
 }

@@ -37,6 +37,9 @@ public sealed record ChargeSheet
     /// <summary>The samples' losses against what is safe for each.</summary>
     public required IReadOnlyList<SampleSafety> Safety { get; init; }
 
+    /// <summary>Steps that would dry its boards faster than is safe; no answer without a run, or where nothing is printed for its woods.</summary>
+    public required Outcome<StepRisk> StepRisk { get; init; }
+
     /// <summary>What may hold it up, in the order to test it; empty for a charge that is out.</summary>
     public required IReadOnlyList<StallCheck> Checks { get; init; }
 
@@ -83,6 +86,7 @@ public sealed record ChargeSheet
             Restart = ChargeRestart.Of(state, charge, now),
             Verdict = verdict,
             Safety = safety,
+            StepRisk = drying is null ? new Outcome<StepRisk>.NoAnswer("It follows no schedule of air.") : UseCases.StepRisk.Of(state, charge, drying),
             Checks = ChargeStall.Checks(charge, drying, stall),
             Treatment = ChargeFigures.Treatment(charge, state.Today),
             Caution = CautionFor(state, charge, safety, stall),

@@ -30,8 +30,11 @@ public static class DryKiln
     /// <summary>A step as it is gone through; of one that goes by the clock no moisture content ends it.</summary>
     public sealed record Step(double? McAbovePct, double DryBulbC, double WetBulbC, double EmcPct, double Hours);
 
+    /// <summary>Boards that a step would dry faster than is safe, the worst of them, and air that keeps them.</summary>
+    public sealed record Over(int Step, double DryBulbC, double WetBulbC, double SharePct, double Times, double LossPctPerDay, double SafePctPerDay, double BoardMcPct, double BoardThicknessMm, double GentlerDryBulbC, double GentlerWetBulbC, string Words);
+
     public sealed record Answer(
-        double HoursP10, double HoursP50, double HoursP90, IReadOnlyList<Step> Steps, double WaterKgPerM3, string? Code, string Schedule, IReadOnlyList<KilnOwn.Step> Finish, string Origin, string Mark, IReadOnlyList<string> Notes);
+        double HoursP10, double HoursP50, double HoursP90, IReadOnlyList<Step> Steps, double WaterKgPerM3, string? Code, string Schedule, IReadOnlyList<KilnOwn.Step> Finish, IReadOnlyList<Over>? OverSafeRate, string SafeRateSays, string Origin, string Mark, IReadOnlyList<string> Notes);
 
     public static Outcome<Answer> Run(Ask ask)
     {
@@ -45,10 +48,19 @@ public static class DryKiln
         var schedule = ask.Has("schedule") ? Schedule(ask) : null;
         return ask.Refuses
             ? ask.Refused<Answer>()
-            : ask.Named(KilnDrying.Forecast(new KilnDryingInput { Species = species!, Thickness = thickness, From = from, To = to, Kiln = kiln!, StepsBy = steps, Schedule = schedule })).Then<Answer>(forecast => new Answer(
-                forecast.HoursP10, forecast.HoursP50, forecast.HoursP90, [.. forecast.Steps.Select(Show)], forecast.WaterKilogramsPerCubicMetre,
-                forecast.Schedule.Code?.ToString(), forecast.Schedule.Name, Finish(forecast.Schedule), forecast.Origin, forecast.Mark, forecast.Notes));
+            : ask.Named(KilnDrying.Forecast(new KilnDryingInput { Species = species!, Thickness = thickness, From = from, To = to, Kiln = kiln!, StepsBy = steps, Schedule = schedule })).Then<Answer>(forecast =>
+            {
+                var risk = StepRisk.Of([new(species!.CommonName, species, thickness, from)], forecast.Schedule, 0, steps);
+                return new Answer(
+                    forecast.HoursP10, forecast.HoursP50, forecast.HoursP90, [.. forecast.Steps.Select(Show)], forecast.WaterKilogramsPerCubicMetre,
+                    forecast.Schedule.Code?.ToString(), forecast.Schedule.Name, Finish(forecast.Schedule), (risk as Outcome<StepRisk>.Done)?.Value.Steps.SelectMany(Show).ToList(),
+                    risk switch { Outcome<StepRisk>.Done(var done) => done.Says, Outcome<StepRisk>.NoAnswer(var why) => why, _ => "" }, forecast.Origin, forecast.Mark, forecast.Notes);
+            });
     }
+
+    private static IEnumerable<Over> Show(StepSafety step) => step.Over.Select(over => new Over(
+        step.Step + 1, step.Held.DryBulb.Celsius, step.Held.AirFloored90.WetBulb!.Value.Celsius, 100.0 * over.Share, over.Times, over.LossPercent, over.SafePercent, over.Moisture.Percent, over.Thickness.Millimetres,
+        step.Gentler!.DryBulb.Celsius, step.Gentler.Air.WetBulb!.Value.Celsius, $"{StepRisk.Which(over)}: {StepRisk.HowMuch(over)}"));
 
     // A name of the book where it has one; else a file.
     private static KilnSchedule? Schedule(Ask ask)
