@@ -42,18 +42,18 @@ internal static class QuickHeat
             yield break;
         var rows = HeatPrinted.For(species, thickness).Take(PrintedRows).OrderBy(row => row.Thickness.Inches).ThenBy(row => row.Depression.Kelvins).ToList();
         yield return new("Printed times, nearest sizes",
-            ["Size, in", "Dry", "Printed", "Ours"],
-            [.. rows.Select(row => (IReadOnlyList<string>)[Text($"{row.Thickness.Inches:0.#} × {row.Width.Inches:0.#}"), Text($"{1.8 * row.Depression.Kelvins:0} °F"), Text($"{row.Heating.Minutes:0}{(row.Upper is { } upper ? $", to {upper.Minutes:0}" : "")} min"), Ours(species, row)])],
-            Text($"{rows[0].Wood}, wood at {rows[0].Initial.Fahrenheit:0} °F, air at {rows[0].Medium.Fahrenheit:0}, core to {rows[0].Core.Fahrenheit:0}; dry: wet bulb under the air by. To: the printed 99 % bound. {rows[0].Source}, seen in print."));
+            ["Size, in", "Dry, °F", "Printed, min", "Ours, min"],
+            [.. rows.Select(row => (IReadOnlyList<string>)[Text($"{row.Thickness.Inches:0.#} × {row.Width.Inches:0.#}"), Text($"{1.8 * row.Depression.Kelvins:0}"), Text($"{row.Heating.Minutes:0}{(row.Upper is { } upper ? $" / {upper.Minutes:0}" : "")}"), Ours(species, row)])],
+            Text($"{rows[0].Wood}, wood at {rows[0].Initial.Fahrenheit:0} °F, air at {rows[0].Medium.Fahrenheit:0}, core to {rows[0].Core.Fahrenheit:0}; dry: wet bulb under the air by. Time / its 99 % bound. {rows[0].Source}, seen in print."));
     }
 
     private static string Ours(Species species, HeatPrinted row) =>
         HeatTreatment.For(species, row.Thickness, row.Width, row.Initial, row.Core, row.Medium, row.Depression) is Outcome<HeatTreatment>.Done(var ours)
-            ? Text($"{ours.Heating.Minutes:0}, to {ours.HeatingUpper.Minutes:0} min") : "none";
+            ? Text($"{ours.Heating.Minutes:0} / {ours.HeatingUpper.Minutes:0}") : "none";
 
     private static QuickTable Holds() => new("How long a core must be held",
-        ["Against", "Core", "Hold", "Boards"],
-        [.. HeatHold.Printed.Select(row => (IReadOnlyList<string>)[row.Against switch { HeatAgainst.Pests => "pests", HeatAgainst.PowderpostBeetles => "beetles", _ => "fungi" }, Text($"{row.Core.Fahrenheit:0} °F"), Minutes(row.Hold.Time.Minutes), row.ThicknessMax is { } most ? Text($"to {most.Inches:0.##} in") : "any"])],
+        ["Against", "Core, °F", "Hold", "Up to, in"],
+        [.. HeatHold.Printed.Select(row => (IReadOnlyList<string>)[row.Against switch { HeatAgainst.Pests => "pests", HeatAgainst.PowderpostBeetles => "beetles", _ => "fungi" }, Text($"{row.Core.Fahrenheit:0}"), Minutes(row.Hold.Time.Minutes), row.ThicknessMax is { } most ? Text($"{most.Inches:0.##}") : "any"])],
         "ISPM 15, treatment HT; Wood Handbook, ch. 14; Dry Kiln Operator’s Manual (from memory); Chidester 1937. Beetles: powderpost beetles of dry sapwood. Under the coolest row no hold is known.");
 
     internal static string Minutes(double minutes) => minutes < 100.0 ? Text($"{minutes:0} min") : Text($"{minutes / 60.0:0.0} h");

@@ -46,6 +46,9 @@ public sealed record ChargeSheet
     /// <summary>Whether its heat treatment is proven.</summary>
     public required Traced Treatment { get; init; }
 
+    /// <summary>Plan, probe and verdict of a heat treatment an order asks for; null where none does and no core was written.</summary>
+    public ChargeHeat? Heat { get; init; }
+
     public (string First, string Words)? Caution { get; init; }
 
     public required StackNext Next { get; init; }
@@ -89,6 +92,7 @@ public sealed record ChargeSheet
             StepRisk = drying is null ? new Outcome<StepRisk>.NoAnswer("It follows no schedule of air.") : UseCases.StepRisk.Of(state, charge, drying),
             Checks = ChargeStall.Checks(charge, drying, stall),
             Treatment = ChargeFigures.Treatment(charge, state.Today),
+            Heat = ChargeHeat.Of(state, charge, drying),
             Caution = CautionFor(state, charge, safety, stall),
             Next = NextFor(state, charge, drying, verdict),
             Orders = OrdersOf(state, charge),
