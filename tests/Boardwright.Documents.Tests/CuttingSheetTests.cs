@@ -14,7 +14,7 @@ public class CuttingSheetTests
     [InlineData("Metal: scanned clear. Scanned by Bram, 5 Oct.")]
     [InlineData("Opening 1 of 2: the middle third")]
     [InlineData("Paint the turn mark at the top of the small end before the first cut.")]
-    [InlineData("A 17.29 17 9/32 439 slab")]
+    [InlineData("A 17 9/32 17.29 439 slab")]
     [InlineData("Turn a quarter clockwise: turn mark at 3 o'clock.")]
     [InlineData("32 5/4, 4.1 in, 8 ft other")]
     [InlineData("Guards shut")]
@@ -50,14 +50,27 @@ public class CuttingSheetTests
         Assert.Equal(expected, Print.OnTheRule(Length.FromInches(inches)));
 
     [Fact]
+    public void Heights_stand_in_the_scale_of_the_mill_with_the_stops_to_scan()
+    {
+        var content = LogExamples.Quartered with { Metric = true, Metal = MetalScan.Doubtful, MetalNote = "1 piece of metal dug out.", Openings = [.. LogExamples.Quartered.Openings.Select(opening => opening with { Cuts = [.. opening.Cuts.Select((cut, i) => cut with { OnScale = $"{cut.Height.Millimetres:0}", ScanFirst = i % 3 == 0 })] })] };
+
+        var text = Pdf.Text(CuttingSheet.Render(content));
+
+        Assert.Contains("A 439 17.29 439 slab", text, StringComparison.Ordinal);
+        Assert.Equal(3 + 4, text.Split("stop: metal").Length - 1);
+        Assert.Contains("Scan again", text, StringComparison.Ordinal);
+        Assert.Contains("at each stop in the list", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_highest_blade_line_is_drawn_at_its_height()
     {
-        // The label of a blade line stands on the line; with A above B by 1.43 in of 22, labels keep that ratio on paper.
+        // The label of a blade line stands on the line; with A above B by 1.43 in (36 mm) of 22, labels keep that ratio on paper.
         var words = Pdf.Words(CuttingSheet.Render(LogExamples.Quartered)).Where(w => w.Page == 1).ToList();
         double Middle(string text) => words.Where(w => w.Text == text).Select(w => (w.Top + w.Bottom) / 2.0).First();
 
-        var perCut = (Middle("8.71") - Middle("17.29")) / 6.0;
-        Assert.Equal(perCut, Middle("15.86") - Middle("17.29"), 0.5);
-        Assert.Equal(perCut, Middle("13.00") - Middle("14.43"), 0.5);
+        var perCut = (Middle("221") - Middle("439")) / 6.0;
+        Assert.Equal(perCut, Middle("403") - Middle("439"), 0.5);
+        Assert.Equal(perCut, Middle("330") - Middle("367"), 0.5);
     }
 }

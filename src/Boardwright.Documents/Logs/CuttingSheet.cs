@@ -53,7 +53,7 @@ public static class CuttingSheet
 
         var hits = content.MetalHits.Select(hit => $"{Clock(hit.ClockDegrees)}, {Print.Short(hit.FromSmallEnd.Feet, 1)} ft from the small end: {hit.Note}.");
         var found = content.Metal == MetalScan.Found;
-        Flag.Draw(form, found ? "Stop: metal" : "Not scanned", [content.MetalNote, .. hits, found ? "Do not open before it is out and scanned clear." : "Scan before the first cut."]);
+        Flag.Draw(form, found ? "Stop: metal" : content.Metal == MetalScan.Doubtful ? "Scan again" : "Not scanned", [content.MetalNote, .. hits, found ? "Do not open before it is out and scanned clear." : content.Openings.Any(opening => opening.Cuts.Any(cut => cut.ScanFirst)) ? "Scan before the first cut, and at each stop in the list." : "Scan before the first cut."]);
     }
 
     private static void DrawOpening(Form form, CuttingSheetContent content, int index)
@@ -64,17 +64,21 @@ public static class CuttingSheet
         form.Y += 8.0;
         form.Paragraph(Turn(content, index), 11.0, bold: true);
         form.Y += 1.0;
-        var panels = opening.Cuts.Count >= PanelFrom ? 2 : 1;
-        var below = (((opening.Cuts.Count + panels - 1) / panels) * RowMm) + 24.0;
+        var lines = opening.Cuts.Count + opening.Cuts.Count(cut => cut.ScanFirst);
+        var panels = lines >= PanelFrom ? 2 : 1;
+        var below = (((lines + panels - 1) / panels) * RowMm) + 24.0;
         LogEnd.Draw(form, content, index, Math.Clamp(form.Room - below, 90.0, 132.0));
         form.Paragraph("Small end, drawn to scale. Solid: first quality; dashed: other boards; hatched: gone already. Black wedge: the turn mark. Heavy line: the blade.", 9.0);
         form.Y += 2.0;
         Column[] columns =
         [
-            new("Cut", 9, Align.Left, Bold: true), new("Blade above\nbed, in", 21, Bold: true), new("on the\nrule, in", 26), new("mm", 16), new("Frees", 30, Align.Left),
+            new("Cut", 9, Align.Left, Bold: true), new(content.Metric ? "Blade above\nbed, mm" : "Blade above\nbed, in", 26, Bold: true), new("in", 16), new("mm", 14), new("Frees", 37, Align.Left),
         ];
-        var rows = opening.Cuts.Select(cut => Row.Of(
-            cut.Name, Print.Number(cut.Height.Inches, 2), Print.OnTheRule(cut.Height), Print.Number(cut.Height.Millimetres), cut.Frees)).ToList();
+        var rows = opening.Cuts.SelectMany(cut => (Row[])
+        [
+            .. cut.ScanFirst ? [Row.Of("", "stop: metal", "", "", "scan the face")] : Array.Empty<Row>(),
+            Row.Of(cut.Name, LogEnd.OnScale(cut), Print.Number(cut.Height.Inches, 2), Print.Number(cut.Height.Millimetres), cut.Frees),
+        ]).ToList();
         new Table(columns) { RowMm = RowMm, Points = 11.0, Panels = panels }.Draw(form, rows);
     }
 

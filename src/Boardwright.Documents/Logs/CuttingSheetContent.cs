@@ -25,6 +25,9 @@ public sealed record CuttingSheetContent
 
     public required Length Kerf { get; init; }
 
+    /// <summary>The mill's scale is in millimetres.</summary>
+    public bool Metric { get; init; }
+
     public required IReadOnlyList<SawnBoard> Boards { get; init; }
 
     public required IReadOnlyList<Opening> Openings { get; init; }
@@ -43,6 +46,9 @@ public enum MetalScan
     NotScanned,
     Clear,
     Found,
+
+    /// <summary>Found and taken out, or marks of it are seen: there may be more.</summary>
+    Doubtful,
 }
 
 /// <summary>Where metal sits.</summary>
@@ -63,4 +69,11 @@ public sealed record Opening(string Title, double TurnDegrees, Length CentreHeig
 
 /// <param name="Height">Blade above the bed.</param>
 /// <param name="Frees">What comes off with this cut.</param>
-public sealed record BladeCut(string Name, Length Height, string Frees);
+public sealed record BladeCut(string Name, Length Height, string Frees)
+{
+    /// <summary>The height as the mill's own scale is set; null for inches on a rule.</summary>
+    public string? OnScale { get; init; }
+
+    /// <summary>The face is scanned for metal before this cut.</summary>
+    public bool ScanFirst { get; init; }
+}

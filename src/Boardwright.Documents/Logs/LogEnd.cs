@@ -37,6 +37,9 @@ internal sealed class LogEnd
         barkOutline = [.. barked.Select(OnSheet)];
     }
 
+    /// <summary>A height as the mill is set.</summary>
+    public static string OnScale(BladeCut cut) => cut.OnScale ?? Print.OnTheRule(cut.Height);
+
     private double Height { get; }
 
     private Sheet Sheet => form.Sheet;
@@ -127,8 +130,8 @@ internal sealed class LogEnd
             Sheet.Line(left, lines[i], left - 3.0, labels[i], Ink.Fine);
             var baseline = labels[i] + (Sheet.CapitalMm(bold) / 2.0);
             Sheet.Text(left - 4.0, baseline, cuts[i].Name, bold, Align.Right);
-            Sheet.Text(right + 17.5, baseline, Print.Number(cuts[i].Height.Inches, 2), bold, Align.Right);
-            Sheet.Text(form.Right, baseline, Print.OnTheRule(cuts[i].Height), plain, Align.Right);
+            Sheet.Text(right + 24.5, baseline, OnScale(cuts[i]), bold, Align.Right);
+            Sheet.Text(form.Right, baseline, content.Metric ? Print.Number(cuts[i].Height.Inches, 2) : Print.Number(cuts[i].Height.Millimetres), plain, Align.Right);
         }
     }
 

@@ -7,6 +7,9 @@ namespace Boardwright.Web.Pages;
 /// <param name="Metric">Millimetres instead.</param>
 public sealed record MillScale(double StepInches, bool Metric)
 {
+    /// <summary>Of a log that is not scanned clear the face is scanned before the first cut and after every so many (common practice).</summary>
+    public const int CutsPerScan = 3;
+
     private const double UsualStepInches = 1.0 / 16.0;
 
     /// <summary>The house's (settings <c>mill_step</c> and <c>mill_in_millimetres</c>), or the other where it is asked for.</summary>

@@ -25,6 +25,8 @@ public static class LogPapers
     private static CuttingSheetContent Content(YardState state, LogSheet sheet, LogCutting cutting)
     {
         var (log, plan) = (sheet.Log, cutting.Plan);
+        var scale = Pages.MillScale.Of(state, null);
+        var doubtful = log.MetalScan != MetalScan.Clear || log.Seen.MetalMarks;
         var turned = Math.Round(plan.Rotation.Degrees, 3);
         return new CuttingSheetContent
         {
@@ -36,14 +38,16 @@ public static class LogPapers
             Outline = [.. Enumerable.Range(0, OutlinePoints).Select(i => Rim(cutting.Shape.Sections[0], 2.0 * Math.PI * i / OutlinePoints, plan.Rotation.Radians))],
             Kerf = cutting.Rules.Kerf,
             Boards = [.. plan.Boards.Select(board => Board(board, plan))],
-            Openings = [.. plan.Openings.Select((opening, i) => Lie(opening, plan, i))],
+            Openings = [.. plan.Openings.Select((opening, i) => Lie(opening, plan, i, scale, doubtful))],
+            Metric = scale.Metric,
             Metal = log.MetalScan switch
             {
-                MetalScan.Clear or MetalScan.HitsDugOut => PaperScan.Clear,
+                MetalScan.Clear when !log.Seen.MetalMarks => PaperScan.Clear,
+                MetalScan.Clear or MetalScan.HitsDugOut => PaperScan.Doubtful,
                 MetalScan.HitsNotDug => PaperScan.Found,
                 _ => PaperScan.NotScanned,
             },
-            MetalNote = log.MetalScan == MetalScan.Clear ? "" : $"{char.ToUpperInvariant(LogSheet.Scan(log)[0])}{LogSheet.Scan(log)[1..]}.",
+            MetalNote = !doubtful ? "" : $"{char.ToUpperInvariant(LogSheet.Scan(log)[0])}{LogSheet.Scan(log)[1..]}{(log.Seen.MetalMarks ? ", with marks of metal" : "")}.",
         };
     }
 
@@ -61,12 +65,16 @@ public static class LogPapers
         return new(board.Number, left, bottom, width, height, opening, string.Create(CultureInfo.InvariantCulture, $"{board.Thickness} × {board.Width.Inches:0.##} in × {board.Length.Feet:0.#} ft"), Pages.LogPictures.IsFirst(board, plan));
     }
 
-    private static Opening Lie(PlanOpening opening, CuttingPlan plan, int index)
+    private static Opening Lie(PlanOpening opening, CuttingPlan plan, int index, Pages.MillScale scale, bool doubtful)
     {
         var turn = (((opening.Turn.Degrees - plan.Rotation.Degrees) % 360.0) + 360.0) % 360.0;
         return new(
             $"{char.ToUpperInvariant(opening.Part[0])}{opening.Part[1..]}", Math.Round(turn, 6), Length.FromMillimetres(Math.Max(0.0, -opening.BedMm)),
-            [.. opening.Cuts.Select((cut, i) => new Documents.Logs.BladeCut(Name(index, i), cut.Height, cut.Frees.Count == 0 ? "slab" : $"board {string.Join(", ", cut.Frees)}"))]);
+            [.. opening.Cuts.Select((cut, i) => new Documents.Logs.BladeCut(Name(index, i), cut.Height, cut.Frees.Count == 0 ? "slab" : $"board {string.Join(", ", cut.Frees)}")
+            {
+                OnScale = scale.Figure(cut.Height.Millimetres),
+                ScanFirst = doubtful && i % Pages.MillScale.CutsPerScan == 0,
+            })]);
     }
 
     private static string Name(int opening, int cut) => opening == 0 ? Pages.LogPictures.Letter(cut) : $"{opening + 1}{Pages.LogPictures.Letter(cut)}";

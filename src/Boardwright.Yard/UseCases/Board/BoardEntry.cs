@@ -22,8 +22,9 @@ public sealed record BoardEntry(string? Species, string? Thickness, string? Widt
     /// <summary>Names of the two faces.</summary>
     public static IReadOnlyList<string> FaceNames { get; } = ["a", "b"];
 
-    /// <summary>The grade of the board, every wrong field at once.</summary>
-    public Outcome<Judged> Judge()
+    /// <summary>The grade of the board, every wrong field at once; its value and that of its cuts where the house has prices of its wood.</summary>
+    /// <param name="state">The yard with its prices; null to tell cuts apart by grade alone.</param>
+    public Outcome<Judged> Judge(YardState? state = null)
     {
         var refusals = new List<Refusal>();
         var thickness = Take(refusals, QuartersTyped.Of(null, "Thickness", Thickness));
@@ -33,11 +34,25 @@ public sealed record BoardEntry(string? Species, string? Thickness, string? Widt
             .Select(pair => Defect($"Defect {pair.index + 1}", pair.line, refusals)).OfType<BoardDefect>()])).ToList();
         return refusals.Count > 0
             ? new Outcome<Judged>.Refused(refusals)
-            : BoardGrade.Of(new GradedBoard(thickness, width, length, faces[0], faces[1], KilnDried)).Then(graded => Judged.Of(graded, null, BoardRemaking.UsualKerf, CutsShown));
+            : BoardGrade.Of(new GradedBoard(thickness, width, length, faces[0], faces[1], KilnDried)).Then(graded => Judged.Of(graded, HousePrices(state, thickness), BoardRemaking.UsualKerf, CutsShown));
     }
 
     /// <summary>What the standard grades leave out for the species typed.</summary>
     public string SpeciesRule() => SpeciesRules.Words(SpeciesTable.Find("Species", Species ?? "") is Outcome<Species>.Done(var known) ? known : null);
+
+    // FAS one face and Selects are sold with FAS (common practice, no source); below No. 2A one price holds.
+    private IReadOnlyList<BoardPrice>? HousePrices(YardState? state, NominalThickness thickness)
+    {
+        if (state is null || SpeciesTable.Find("Species", Species ?? "") is not Outcome<Species>.Done(var known) || state.Prices.GetValueOrDefault(known.CommonName) is not { } priced)
+            return null;
+
+        var premium = 1.0 + ((state.Setting($"premium_{thickness.Quarters}_4") ?? 0.0) / 100.0);
+        return
+        [
+            .. new (LumberGrade Grade, double Money)[] { (LumberGrade.Selects, (double)priced.DryFasMoney), (LumberGrade.No1Common, (double)priced.Dry1cMoney), (LumberGrade.No2ACommon, (double)priced.Dry2aMoney), (LumberGrade.No3BCommon, state.Setting("below_2a") ?? 0.0) }
+                .Select(row => new BoardPrice(thickness, row.Grade.Brief(), default, default, row.Money * premium)),
+        ];
+    }
 
     private static BoardDefect? Defect(string what, DefectEntry line, List<Refusal> refusals)
     {

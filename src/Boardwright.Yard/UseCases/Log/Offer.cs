@@ -20,7 +20,6 @@ public sealed record LogOffer
 {
     private const double MilesPerHour = 44.0;   // of a loaded trailer on country roads, common practice
     private const double LoadHours = 0.5;
-    private const double LoaderKg = 2300.0;
     private const double TaperInchesPerFoot = 0.125;
     private const double UsualFeet = 8.0;   // of a log from a yard tree: as far as the first limb of most, common practice
 
@@ -179,12 +178,21 @@ public sealed record LogOffer
         yield return new("Metal, expected", Text($"{likely.MetalMoney:#,0}"), "money", Text($"{likely.StrikesExpected:0.00} strikes: {risk.Words}")) { Method = "log-worth", Source = "strikes of the house by place and scan, settings", Inputs = [("a strike", Text($"{likely.StrikeMoney:0}")), ("none in", Text($"{100.0 * Math.Exp(-likely.StrikesExpected):0} of 100 such logs"))] };
         yield return new("Small end", Text($"{sizes.Likely.Inches:0.0}"), "in", sizes.Low == sizes.High ? sizes.Words : Text($"{Range(sizes.Low.Inches, sizes.High.Inches, "0.0")} inside bark; {sizes.Words}")) { Method = "log-worth", Source = "bark and taper measured on sweetgum stems (lenhart-sweetgum)", Inputs = [("length", Text($"{length.Feet:0.#} ft"))] };
         yield return new("Length of the log", Text($"{length.Feet:0.#}"), "ft", string.IsNullOrWhiteSpace(said) ? "taken, nobody said: ask how far up the first limb is" : "as they say, up to the first limb") { Method = "log-worth", Source = "what the caller says", Inputs = [("taken where nobody says", Text($"{UsualFeet:0} ft"))] };
-        if (Weight(species, sizes.Likely, length) is { } kg && Weight(species, sizes.High, length) is { } most)
-            yield return new("Weighs about", Text($"{kg:#,0}"), "kg", Text($"{(Text($"{kg:0}") == Text($"{most:0}") ? "" : Text($"at most {most:#,0}; "))}{(most > (state.Setting("log_loader_lift") ?? LoaderKg) ? "more than the loader lifts" : "the loader lifts it")}, without bark")) { Method = "log-volume-and-weight", Source = "taper of 1/2 in per 4 ft assumed; green weight by FIADB REF_SPECIES, USDA Forest Service", Inputs = [("loader", Text($"{state.Setting("log_loader_lift") ?? LoaderKg:#,0} kg"))] };
+        if (Weight(species, sizes.Likely, length) is var (kg, volume) && Weight(species, sizes.High, length) is var (most, large))
+        {
+            var lift = LogLift.Of(state, species, Mass.FromKilograms(most), large, length);
+            yield return new("Weighs about", Text($"{kg:#,0}"), "kg", Text($"{(Text($"{kg:0}") == Text($"{most:0}") ? "" : Text($"at most {most:#,0}; "))}without bark; {(kg == most ? "" : "at its largest ")}{lift.Words}"))
+            {
+                Method = "log-volume-and-weight",
+                Source = "taper of 1/2 in per 4 ft assumed; green weight by FIADB REF_SPECIES, USDA Forest Service",
+                Inputs = [("volume", Text($"{volume.CubicMetres:0.00} m³")), ("with bark, a tenth over", Text($"{lift.HeavyKg:#,0} kg; decides what lifts it")), ("tie-downs and axles", "your local rules, 49 CFR 393.116 for logs")],
+            };
+        }
     }
 
-    private static double? Weight(Species species, Length smallEnd, Length length) =>
-        LogScale.Of(LogRule.Smalian, new MeasuredLog(smallEnd, length) { LargeEnd = Length.FromInches(smallEnd.Inches + (TaperInchesPerFoot * length.Feet)) }).Then(scaled => LogWeight.OfWood(species, scaled.Volume)) is Outcome<Mass>.Done(var mass) ? mass.Kilograms : null;
+    private static (double Kg, Volume Volume)? Weight(Species species, Length smallEnd, Length length) =>
+        LogScale.Of(LogRule.Smalian, new MeasuredLog(smallEnd, length) { LargeEnd = Length.FromInches(smallEnd.Inches + (TaperInchesPerFoot * length.Feet)) })
+            .Then(scaled => LogWeight.OfWood(species, scaled.Volume).Then<(double Kg, Volume Volume)>(mass => (mass.Kilograms, scaled.Volume))) is Outcome<(double Kg, Volume Volume)>.Done(var found) ? found : null;
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

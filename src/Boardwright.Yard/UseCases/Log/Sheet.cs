@@ -10,8 +10,6 @@ namespace Boardwright.Yard.UseCases;
 /// <summary>One log for a person: what it is, how it is, what next.</summary>
 public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList<Traced> Figures, (string First, string Text)? Caution, string NextDo, string NextWhy)
 {
-    private const double LoaderKg = 2300.0;
-
     public static Outcome<LogSheet> Of(YardState state, string tag)
     {
         ArgumentNullException.ThrowIfNull(state);
@@ -77,12 +75,12 @@ public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList
         if (YardLog.Weight(log) is not Outcome<Mass>.Done(var mass))
             return null;
 
-        var loader = state.Setting("log_loader_lift") ?? LoaderKg;
-        return new("Weighs about", Text(mass.Kilograms, "#,0"), "kg", $"{Text(mass.Pounds, "#,0")} lb green, without bark{(mass.Kilograms > loader ? $"; more than the loader’s {loader:0} kg" : "")}")
+        var lift = LogLift.Of(state, log.Species, mass, YardLog.Volume(log)!.Value, log.ActualLength);
+        return new("Weighs about", Text(mass.Kilograms, "#,0"), "kg", $"{Text(mass.Pounds, "#,0")} lb green, without bark; {lift.Words}")
         {
             Method = "log-volume-and-weight",
             Source = $"{YardLog.SolidBy(log)}; green weight by FIADB REF_SPECIES, USDA Forest Service",
-            Inputs = [("small end", Text(log.ScalingDiameter.Inches, "0.#") + " in"), ("large end", Text(log.LargeEnd.Inches, "0.#") + " in"), ("whole length", FeetInches(log.ActualLength)), ("green moisture", Text(log.Species.GreenMoistureAverage?.Percent ?? 0.0, "0") + " %")],
+            Inputs = [("small end", Text(log.ScalingDiameter.Inches, "0.#") + " in"), ("large end", Text(log.LargeEnd.Inches, "0.#") + " in"), ("whole length", FeetInches(log.ActualLength)), ("green moisture", Text(log.Species.GreenMoistureAverage?.Percent ?? 0.0, "0") + " %"), ("with bark, a tenth over", Text(lift.HeavyKg, "#,0") + " kg; decides what lifts it"), ("tie-downs and axles", "your local rules, 49 CFR 393.116 for logs")],
         };
     }
 
