@@ -17,7 +17,7 @@ public sealed record PlanOutlook(
     internal static PlanOutlook Of(PlanTables tables, Plan plan)
     {
         var timed = plan.Charges.Select(charge => Timed(tables, charge)).ToList();
-        var chosen = tables.Orders.Select(order => Chosen(order, plan)).ToList();
+        var chosen = tables.Orders.Select(order => Chosen(order, plan)).ToArray();
         var chargeOfStack = Scoring.ChargeOfStack(tables, timed);
         var demand = Scoring.DemandTenths(tables, timed);
         return new(
@@ -26,7 +26,7 @@ public sealed record PlanOutlook(
             [.. Enumerable.Range(0, tables.Periods).Select(period => new HeatOutlook(
                 new(period * tables.PeriodSteps, (period + 1) * tables.PeriodSteps),
                 Power.FromKilowatts(demand[period] / 10.0), Power.FromKilowatts(tables.SpareTenths[period] / 10.0)))],
-            Scoring.Score(tables, timed, chosen));
+            Scoring.Score(tables, timed, chosen, chargeOfStack, demand));
     }
 
     internal static TimedCharge Timed(PlanTables tables, Charge charge)

@@ -9,6 +9,7 @@ internal sealed class Timetable
     private readonly int[] crew;
     private readonly int[] demand;
     private readonly int[] freeFrom;
+    private int tight; // the period that had too little heat for the last start that was tried
 
     public Timetable(PlanTables tables)
     {
@@ -19,6 +20,9 @@ internal sealed class Timetable
     }
 
     public IReadOnlyList<TimedCharge> Charges => charges;
+
+    /// <summary>Heat drawn in each period, tenths of a kilowatt.</summary>
+    public ReadOnlySpan<int> DemandTenths => demand;
 
     /// <summary>Step from which a kiln is empty for good.</summary>
     public int FreeFrom(int kiln) => freeFrom[kiln];
@@ -77,6 +81,7 @@ internal sealed class Timetable
             from = Math.Max(from, tables.Stacks[stack].AvailableStep);
         }
 
+        tight = -1;
         for (var start = LowerBound(k.LoadStarts, from); start < k.LoadStarts.Length; start++)
         {
             var load = k.LoadStarts[start];
@@ -85,17 +90,57 @@ internal sealed class Timetable
                 continue;
             }
 
+            var half = TimedCharge.HalfAt(tables, kiln, stacks, load);
             for (var warmUp = 0; warmUp < k.WarmSteps.Length; warmUp++)
             {
-                var dry = TimedCharge.DryAt(tables, kiln, stacks, warmUp, load);
-                if (Unload(k, dry) is { } unload && !Out(k, load, unload + k.Unloading) && TimedCharge.Begun(tables, kiln, stacks, warmUp, load, unload) is var charge && HeatAllows(charge, null))
+                var warmEnd = load + k.Loading + k.WarmSteps[warmUp];
+                if (Unload(k, warmEnd + half) is { } unload && !Out(k, load, unload + k.Unloading)
+                    && HeatAllows(kiln, stacks, warmUp, load + k.Loading, warmEnd, warmEnd + half))
                 {
-                    return charge;
+                    return TimedCharge.Begun(tables, kiln, stacks, warmUp, load, unload);
                 }
             }
         }
 
         return null;
+    }
+
+    // What HeatAllows(Begun(...), null) says, without the charge; the period that was too tight for the start before is looked at first.
+    private bool HeatAllows(int kiln, int[] stacks, int warmUp, int loadEnd, int warmEnd, int dry)
+    {
+        var k = tables.Kilns[kiln];
+        var (warm, run) = (k.StructureTenths[warmUp], 0);
+        foreach (var stack in stacks)
+        {
+            var use = tables.Stacks[stack].Uses[kiln]!;
+            warm += use.WarmTenths[warmUp];
+            run += use.RunTenths;
+        }
+
+        if (k.HoldMostTenths + Math.Max(warm, run) > k.CoilTenths)
+        {
+            return false;
+        }
+
+        var (from, to) = k.OnBoiler ? (loadEnd / tables.PeriodSteps, Math.Min(tables.Periods, (dry + tables.PeriodSteps - 1) / tables.PeriodSteps)) : (0, 0);
+        if (tight >= from && tight < to && TooMuch(tight))
+        {
+            return false;
+        }
+
+        for (var period = from; period < to; period++)
+        {
+            if (TooMuch(period))
+            {
+                tight = period;
+                return false;
+            }
+        }
+
+        return true;
+
+        bool TooMuch(int period) =>
+            demand[period] + TimedCharge.DemandTenths(tables, kiln, period, loadEnd, warmEnd, dry, warm, run) - tables.SpareTenths[period] > tables.ShortMostTenths[period];
     }
 
     public void Add(TimedCharge charge)
@@ -134,7 +179,7 @@ internal sealed class Timetable
             Work(charge.Unload, k.Unloading, sign);
         }
 
-        foreach (var period in Periods(charge))
+        for (var (period, end) = Periods(charge); period < end; period++)
         {
             demand[period] += sign * charge.DemandTenths(tables, period);
         }
@@ -195,7 +240,7 @@ internal sealed class Timetable
             return false;
         }
 
-        foreach (var period in Periods(charge))
+        for (var (period, end) = Periods(charge); period < end; period++)
         {
             var others = demand[period] - (instead?.DemandTenths(tables, period) ?? 0);
             if (others + charge.DemandTenths(tables, period) - tables.SpareTenths[period] > tables.ShortMostTenths[period])
@@ -207,13 +252,9 @@ internal sealed class Timetable
         return true;
     }
 
-    private IEnumerable<int> Periods(TimedCharge charge)
-    {
-        for (var period = charge.LoadEnd / tables.PeriodSteps; tables.Kilns[charge.Kiln].OnBoiler && period < tables.Periods && period * tables.PeriodSteps < charge.Dry; period++)
-        {
-            yield return period;
-        }
-    }
+    // Periods in which it may draw heat: the first, and the one after the last.
+    private (int From, int To) Periods(TimedCharge charge) => tables.Kilns[charge.Kiln].OnBoiler
+        ? (charge.LoadEnd / tables.PeriodSteps, Math.Min(tables.Periods, (charge.Dry + tables.PeriodSteps - 1) / tables.PeriodSteps)) : (0, 0);
 
     private static int LowerBound(int[] steps, int from)
     {

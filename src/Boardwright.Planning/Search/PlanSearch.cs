@@ -179,7 +179,7 @@ internal sealed class PlanSearch
         }
 
         var chosen = wood.For(chargeOfStack);
-        var score = Scoring.Score(tables, timetable.Charges, chosen);
+        var score = Scoring.Score(tables, timetable.Charges, chosen, chargeOfStack, timetable.DemandTenths);
         if (aim.Takes(score, chargeOfStack))
         {
             (Best, Score) = (PlanBuilder.Build(tables, timetable.Charges, chosen), score);

@@ -3,10 +3,13 @@ namespace Boardwright.Planning;
 /// <summary>The whole input in whole numbers: what the scores, the search of tiny yards and the solver's model count with.</summary>
 internal sealed class PlanTables
 {
+    private readonly int[] planerDays;
+
     public PlanTables(PlanInput input)
     {
         Input = input;
         Calendar = input.Calendar;
+        planerDays = [.. Calendar.PlanerDays];
         var started = input.Started.ToDictionary(charge => charge.Kiln, StringComparer.Ordinal);
         var inKiln = input.Started.SelectMany(charge => charge.Stacks).ToHashSet(StringComparer.Ordinal);
         Kilns = [.. input.Kilns.Select(kiln => new KilnTable(kiln, started.GetValueOrDefault(kiln.Id), input))];
@@ -61,16 +64,14 @@ internal sealed class PlanTables
     /// <summary>Day on which wood unloaded on a day is ready after so many planer days; days after the plan's end all count as planer days.</summary>
     public int ReadyDay(int planerRuns, int day)
     {
-        foreach (var planerDay in Calendar.PlanerDays)
+        if (planerRuns == 0)
         {
-            if (planerRuns > 0 && planerDay > day)
-            {
-                planerRuns--;
-                day = planerDay;
-            }
+            return day;
         }
 
-        return planerRuns == 0 ? day : Math.Max(day, Calendar.Days - 1) + planerRuns;
+        var next = Array.BinarySearch(planerDays, day + 1);
+        var last = (next < 0 ? ~next : next) + planerRuns - 1;
+        return last < planerDays.Length ? planerDays[last] : Math.Max(planerDays.Length == 0 ? day : Math.Max(day, planerDays[^1]), Calendar.Days - 1) + last - planerDays.Length + 1;
     }
 
     /// <summary>First step at which a kiln could be unloaded, from a step on, if the crew had nothing else to do.</summary>

@@ -56,10 +56,18 @@ internal static class Scoring
     }
 
     /// <summary>The score; <paramref name="chosen"/> has for each order the wood it draws from as bits, or -1 where it is not met.</summary>
-    public static PlanScore Score(PlanTables tables, IReadOnlyList<TimedCharge> charges, IReadOnlyList<int> chosen)
+    public static PlanScore Score(PlanTables tables, IReadOnlyList<TimedCharge> charges, ReadOnlySpan<int> chosen) =>
+        Score(tables, charges, chosen, ChargeOfStack(tables, charges), DemandTenths(tables, charges));
+
+    /// <summary>The same where it is known already which charge each stack is in, and what heat is drawn in each period.</summary>
+    public static PlanScore Score(PlanTables tables, IReadOnlyList<TimedCharge> charges, ReadOnlySpan<int> chosen, TimedCharge?[] chargeOfStack, ReadOnlySpan<int> demand)
     {
-        var chargeOfStack = ChargeOfStack(tables, charges);
-        long late = 0, risk = 0, cost = charges.Sum(charge => charge.CostCents(tables));
+        long late = 0, risk = 0, cost = 0;
+        for (var charge = 0; charge < charges.Count; charge++)
+        {
+            cost += charges[charge].CostCents(tables);
+        }
+
         for (var o = 0; o < tables.Orders.Length; o++)
         {
             var order = tables.Orders[o];
@@ -79,7 +87,6 @@ internal static class Scoring
             }
         }
 
-        var demand = DemandTenths(tables, charges);
         for (var s = 0; s < tables.Stacks.Length; s++)
         {
             cost += tables.Stacks[s].WaitCentsPerDay * Math.Min(tables.Calendar.Days, chargeOfStack[s] is { } charge ? tables.Calendar.DayOf(charge.Unload) : tables.Calendar.Days);

@@ -40,10 +40,9 @@ internal sealed record TimedCharge(
             tables.UnloadFrom(kiln, Math.Max(unload, warmEnd + most)), warm, run);
     }
 
-    /// <summary>When a charge would be dry, as often as not; what <see cref="Begun"/> says, without the rest.</summary>
-    public static int DryAt(PlanTables tables, int kiln, int[] stacks, int warmUp, int load)
+    /// <summary>Steps from the end of the warm-up until stacks loaded at a step are dry, as often as not.</summary>
+    public static int HalfAt(PlanTables tables, int kiln, int[] stacks, int load)
     {
-        var k = tables.Kilns[kiln];
         var day = Math.Min(tables.Calendar.DayOf(load), tables.Calendar.Days - 1);
         var half = 0;
         foreach (var stack in stacks)
@@ -51,7 +50,7 @@ internal sealed record TimedCharge(
             half = Math.Max(half, tables.Stacks[stack].Uses[kiln]!.Half[day]);
         }
 
-        return load + k.Loading + k.WarmSteps[warmUp] + half;
+        return half;
     }
 
     public static TimedCharge Standing(PlanTables tables, int kiln, int[] stacks, int unload)
@@ -64,18 +63,20 @@ internal sealed record TimedCharge(
     }
 
     /// <summary>The most heat it draws in a period, holding included; 0 when it draws none.</summary>
-    public int DemandTenths(PlanTables tables, int period)
+    public int DemandTenths(PlanTables tables, int period) => DemandTenths(tables, Kiln, period, LoadEnd, WarmEnd, Dry, WarmTenths, RunTenths);
+
+    /// <summary>The same of a charge that is not there yet.</summary>
+    public static int DemandTenths(PlanTables tables, int kiln, int period, int loadEnd, int warmEnd, int dry, int warmTenths, int runTenths)
     {
-        var kiln = tables.Kilns[Kiln];
         var steps = new StepRange(period * tables.PeriodSteps, (period + 1) * tables.PeriodSteps);
-        if (!kiln.OnBoiler || !steps.Touches(new(LoadEnd, Dry)))
+        if (!tables.Kilns[kiln].OnBoiler || !steps.Touches(new(loadEnd, dry)))
         {
             return 0;
         }
 
-        var warm = WarmEnd > LoadEnd && steps.Touches(new(LoadEnd, WarmEnd)) ? WarmTenths : 0;
-        var run = Dry > WarmEnd && steps.Touches(new(WarmEnd, Dry)) ? RunTenths : 0;
-        return kiln.HoldTenths[period] + Math.Max(warm, run);
+        var warm = warmEnd > loadEnd && steps.Touches(new(loadEnd, warmEnd)) ? warmTenths : 0;
+        var run = dry > warmEnd && steps.Touches(new(warmEnd, dry)) ? runTenths : 0;
+        return tables.Kilns[kiln].HoldTenths[period] + Math.Max(warm, run);
     }
 
     /// <summary>Cents it costs to have it stand, warm up and dry, less what its wood gains.</summary>
