@@ -74,8 +74,8 @@ public static class PourAdvice
         }
 
         said.Add(forecast.MarginKelvins < TightKelvins || forecast.MarginMillimetres < TightMillimetres
-            ? $"Peak about {peak}: under the limit of {limit:0} C, but only {forecast.MarginKelvins:0.#} C or {forecast.MarginMillimetres:0} mm away from it. Do not warm the shop before the peak has passed, and measure the depth."
-            : $"Peak about {peak}, {forecast.MarginKelvins:0.#} C or {forecast.MarginMillimetres:0} mm away from the limit of {limit:0} C.");
+            ? $"Peak about {peak}, but {forecast.MarginKelvins:0.#} C warmer at the pour, or {forecast.MarginMillimetres:0} mm deeper, would pass the limit of {limit:0} C. Do not warm the shop before the peak has passed, and measure the depth."
+            : $"Peak about {peak}; up to {forecast.MarginKelvins:0.#} C warmer at the pour, or {forecast.MarginMillimetres:0} mm deeper, stays under the limit of {limit:0} C.");
     }
 
     private static void Edge(PourForecast forecast, List<string> said)

@@ -74,8 +74,10 @@ public sealed record StallCheck(string Cause, string Test, StallStanding Standin
         const string Cause = "Wet-bulb wick dry, dirty or off its water";
         const string Test = "Hold a hand bulb with a clean wet wick in the moving air beside the load: it must agree with the controller within 2 °F.";
         return known.WickDry ? new(Cause, Test, StallStanding.Likely, "wet and dry bulb read alike")
-            : known is { EmcFound: { } found, EmcSet: { } set } ? found.Percent > set.Percent + NearPercent
-                ? new(Cause, Test, StallStanding.Likely, $"a hand bulb found air that holds {Text(found)}, set is {Text(set)}")
+            : known is { EmcFound: { } found, EmcSet: { } set } ? Math.Abs(found.Percent - set.Percent) > NearPercent
+                ? found > set
+                    ? new(Cause, Test, StallStanding.Unlikely, $"a dry wick tells of wetter air than there is and the kiln dries on; a hand bulb found wetter air, {Text(found)}, than the {Text(set)} that is set")
+                    : new(Cause, Test, StallStanding.Likely, $"a hand bulb found air that holds {Text(found)}, drier than the {Text(set)} that is set: so a dry wick does")
                 : new(Cause, Test, StallStanding.Unlikely, $"a hand bulb found {Text(found)}, as set")
             : new(Cause, Test, StallStanding.Open, null);
     }

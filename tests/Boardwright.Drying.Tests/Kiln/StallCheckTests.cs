@@ -14,6 +14,18 @@ public class StallCheckTests
         Assert.Equal(StallStanding.Unlikely, Standing(checks, "The air that is set"));
     }
 
+    /// <summary>A dry wick reads too high, so the controller takes the air for wetter than it is and dries on: air found wetter than set clears it. Common practice, no source.</summary>
+    [Theory]
+    [InlineData(9.1, StallStanding.Unlikely, StallStanding.Likely)]
+    [InlineData(2.8, StallStanding.Likely, StallStanding.Unlikely)]
+    public void Air_found_wetter_points_to_water_and_drier_to_the_wick(double found, StallStanding wick, StallStanding water)
+    {
+        var checks = StallCheck.Of(Known() with { EmcSet = Given.Moisture(4.0), EmcFound = Given.Moisture(found) });
+
+        Assert.Equal(wick, Standing(checks, "Wet-bulb wick"));
+        Assert.Equal(water, Standing(checks, "Water comes in"));
+    }
+
     [Fact]
     public void Air_that_holds_the_wood_where_it_is_comes_first()
     {

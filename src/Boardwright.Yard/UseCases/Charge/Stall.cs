@@ -35,7 +35,7 @@ public sealed record ChargeStall(KilnStall Stall, DateTime From, DateTime To, Se
     /// <summary>What to do about it.</summary>
     public string Do => Stall.Cause switch
     {
-        StallCause.AirWetterThanSet => "Look for water that comes in or cannot get out: a dripping mist or spray valve, a leaking coil, vents that stick. Then the controller’s own wick.",
+        StallCause.AirWetterThanSet => "Look for water that comes in or cannot get out: a dripping mist or spray valve, a leaking coil, vents that stick. Then hold the controller’s bulbs against the hand bulb.",
         StallCause.ReachedSetAir => "Set the next step, or equalize if the driest sample is there.",
         StallCause.WoodSlowOrReadingWrong => "Weigh a sample or cut an oven section before changing anything. Pins in hot wood are uncertain by 2 %.",
         StallCause.WickDry => "Wet or change the wick, wait until it reads, and freeze the setting until then.",
