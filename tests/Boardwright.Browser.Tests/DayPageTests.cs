@@ -82,6 +82,37 @@ public sealed class DayPageTests(ServedProgram served)
         await Assertions.Expect(second.Page.Locator("main")).ToContainTextAsync("19.75 in of Tam holds");
     }
 
+    [Fact]
+    public async Task Two_phones_without_signal_give_numbers_of_their_own()
+    {
+        await using var first = await served.OpenAsync(Screen.Phone);
+        await using var second = await served.OpenAsync(Screen.Phone);
+        var (ours, theirs) = (await NumberedAsync(first, "Bram"), await NumberedAsync(second, "Tam"));
+        Assert.NotEqual(ours, theirs);
+
+        await first.Page.Context.SetOfflineAsync(true);
+        await first.Page.GetByLabel("Species").FillAsync("sugar maple");
+        await first.Page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).ClickAsync();
+        await Assertions.Expect(first.Page.GetByText("Kept on this phone: a log")).ToBeVisibleAsync();
+
+        // The phone's own copy of the form shows the next number, not the one that waits.
+        await first.GoAsync("/logs/new");
+        await Assertions.Expect(first.Page.Locator("#log-tag")).ToHaveValueAsync($"L-{int.Parse(ours[2..], System.Globalization.CultureInfo.InvariantCulture) + 1:000}");
+        await second.GoAsync("/write/numbers");
+        await Assertions.Expect(second.Page.Locator("main")).ToContainTextAsync("Bram, since");
+        await second.IsSoundAsync();
+        await second.PictureAsync("numbers");
+    }
+
+    private static async Task<string> NumberedAsync(Leaf leaf, string person)
+    {
+        await leaf.GoAsync($"/?who={person}");
+        await leaf.Page.WaitForFunctionAsync("() => navigator.serviceWorker.controller !== null");
+        await leaf.GoAsync("/logs/new");
+        await leaf.Page.WaitForFunctionAsync("() => (JSON.parse(localStorage.getItem('boardwright-numbers') ?? '{}').left?.['L-'] ?? []).length > 0");
+        return await leaf.Page.Locator("#log-tag").InputValueAsync();
+    }
+
     private static async Task CorrectWithoutSignalAsync(Leaf leaf, string entry, string inches, string by)
     {
         await leaf.GoAsync(entry);

@@ -91,6 +91,7 @@ public static class BoardwrightPages
         });
         app.MapStaticAssets();
         app.MapCommands();
+        app.MapPhones(book);
         app.MapPapers(book);
         app.MapMethodPictures();
         app.MapSeason(book, app.Services.GetRequiredService<PlanDesk>(), TimeProvider.System);

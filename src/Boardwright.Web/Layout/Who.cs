@@ -20,6 +20,16 @@ public static class Who
         return name is not null && state.People.ContainsKey(name) ? name : null;
     }
 
+    /// <summary>The name of this phone, where numbers were set aside for it; null for none.</summary>
+    public static string? Phone(HttpContext? context) => context?.RequestServices.GetService<YardCookies>() is { } names && context.Request.Cookies.TryGetValue(names.Phone, out var kept) ? Uri.UnescapeDataString(kept) : null;
+
+    /// <summary>Remembers the name of this phone.</summary>
+    public static void KeepPhone(HttpContext context, string phone)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        context.Response.Cookies.Append(context.RequestServices.GetRequiredService<YardCookies>().Phone, Uri.EscapeDataString(phone), new() { MaxAge = Remembered, HttpOnly = true, SameSite = SameSiteMode.Lax, IsEssential = true });
+    }
+
     /// <summary>Remembers the person an address names, before anything of the answer is sent.</summary>
     public static void Remember(HttpContext? context, YardState state)
     {

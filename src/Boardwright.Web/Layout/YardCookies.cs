@@ -6,7 +6,8 @@ namespace Boardwright.Web.Layout;
 /// <summary>Names of a yard's cookies. A browser keeps cookies by host without the port: two yards served on one machine must not read each other's.</summary>
 /// <param name="Who">Whose device it is.</param>
 /// <param name="Forms">The key that keeps open forms valid.</param>
-public sealed record YardCookies(string Who, string Forms)
+/// <param name="Phone">Which phone it is, where numbers are set aside for it.</param>
+public sealed record YardCookies(string Who, string Forms, string Phone)
 {
     private const int Digits = 8;
 
@@ -14,6 +15,6 @@ public sealed record YardCookies(string Who, string Forms)
     public static YardCookies Of(string keysFolder)
     {
         var yard = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Path.GetFullPath(keysFolder))))[..Digits];
-        return new($"boardwright-who-{yard}", $"boardwright-forms-{yard}");
+        return new($"boardwright-who-{yard}", $"boardwright-forms-{yard}", $"boardwright-phone-{yard}");
     }
 }

@@ -22,6 +22,17 @@ internal sealed partial class Fold
         return null;
     }
 
+    private Refusal? On(NumbersSetAside fact)
+    {
+        if (fact.First < 1 || fact.Count is < 1 or > 100)
+            return new("count", $"{fact.Count} from {fact.First}", "1 to 100 numbers, from 1 up");
+        var block = new NumberBlock(entry.Number, entry.HappenedAt, entry.By, fact.Phone, fact.Prefix, fact.First, fact.First + fact.Count - 1);
+        if (numbersAside.Find(other => other.Prefix == block.Prefix && other.First <= block.Last && block.First <= other.Last) is { } taken)
+            return new("first", $"{fact.Prefix}{fact.First}", $"numbers after {taken.Prefix}{taken.Last}: those before are {taken.Phone}’s");
+        numbersAside.Add(block);
+        return null;
+    }
+
     private Refusal? On(PhoneCallTaken fact)
     {
         if (fact.Tree is { } tree && SpeciesOf(tree.Species, out _) is { } unknown)

@@ -39,6 +39,7 @@ internal sealed partial class Fold
     private readonly List<Note> notes = [];
     private readonly List<Complaint> complaints = [];
     private readonly List<OtherValue> otherValues = [];
+    private readonly List<NumberBlock> numbersAside = [];
     private readonly List<ThicknessSet> thicknessSets = [];
     private readonly List<YieldBegun> yieldsBegun = [];
     private readonly List<Misfit> misfits = [];
@@ -74,6 +75,7 @@ internal sealed partial class Fold
         Withdrawn => new("corrects", "nothing", "the number of the entry that does not count any more"),
         DayTurned => null,
         ValueBeside f => On(f),
+        NumbersSetAside f => On(f),
         NoteWritten f => On(f),
         PhoneCallTaken f => On(f),
         YardDescribed f => On(f),
@@ -192,6 +194,7 @@ internal sealed partial class Fold
         Notes = [.. notes],
         Complaints = [.. complaints],
         OtherValues = [.. otherValues],
+        NumbersAside = [.. numbersAside],
         Customers = customers,
         ThicknessSets = [.. thicknessSets],
         YieldsBegun = [.. yieldsBegun],

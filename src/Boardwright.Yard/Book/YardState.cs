@@ -80,6 +80,9 @@ public sealed record YardState
     /// <summary>Values that wait beside what stands, until one of the two is chosen.</summary>
     public required ImmutableList<OtherValue> OtherValues { get; init; }
 
+    /// <summary>Numbers set aside for phones and not released.</summary>
+    public required ImmutableList<NumberBlock> NumbersAside { get; init; }
+
     /// <summary>Names that are of one customer.</summary>
     public required CustomerNames Customers { get; init; }
 

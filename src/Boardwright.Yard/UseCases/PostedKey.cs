@@ -10,7 +10,8 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="WaitedSeconds">Seconds since it was written; null or empty for none. A span, because a phone's clock may be wrong.</param>
 /// <param name="Happened">The time that stands on the paper, 2026-11-02 06:10; null or empty for now.</param>
 /// <param name="Seen">Number of the book's last entry when the form was opened: what was written later, its writer has not seen.</param>
-public sealed record PostedKey(string? Entry, string? WaitedSeconds, string? Happened = null, string? Seen = null)
+/// <param name="Phone">Name of the phone it comes from, where numbers are set aside for it; null for none.</param>
+public sealed record PostedKey(string? Entry, string? WaitedSeconds, string? Happened = null, string? Seen = null, string? Phone = null)
 {
     private static readonly string[] TimeForms = ["yyyy-MM-dd HH:mm", "yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"];
 

@@ -13,6 +13,13 @@ internal sealed class Typed
 
     public void Refuse(string what, string? given, string accepted) => refusals.Add(new(what, given ?? "", accepted));
 
+    /// <summary>Adds a refusal, where there is one.</summary>
+    public void Refuse(Refusal? refusal)
+    {
+        if (refusal is not null)
+            refusals.Add(refusal);
+    }
+
     public Mass Mass(string what, string? text) => Take(Read.Mass(what, WithUnit(text, "kg")));
 
     public Mass Grams(string what, string? text) => Take(Read.Mass(what, WithUnit(text, "g")));

@@ -10,6 +10,7 @@ namespace Boardwright.Yard.Book.Facts;
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
 [JsonDerivedType(typeof(Withdrawn), "withdrawn")]
 [JsonDerivedType(typeof(ValueBeside), "value_beside")]
+[JsonDerivedType(typeof(NumbersSetAside), "numbers_set_aside")]
 [JsonDerivedType(typeof(DayTurned), "day_turned")]
 [JsonDerivedType(typeof(NoteWritten), "note_written")]
 [JsonDerivedType(typeof(PhoneCallTaken), "phone_call_taken")]

@@ -9,6 +9,13 @@ public sealed record Withdrawn : Fact;
 /// <param name="Value">As it would be typed, with its unit.</param>
 public sealed record ValueBeside(long Entry, string Field, string Value) : Fact;
 
+/// <summary>Numbers that only one phone gives to new logs, stacks, packs or orders, so that two without signal never give one twice. A number not used is a gap and harmless.</summary>
+/// <param name="Phone">Its name, such as phone 1.</param>
+/// <param name="Prefix">Letters of the tag, such as S-.</param>
+/// <param name="First">The first number.</param>
+/// <param name="Count">How many.</param>
+public sealed record NumbersSetAside(string Phone, string Prefix, int First, int Count) : Fact;
+
 /// <summary>The demonstration's day. Where one stands in the book it is today; a real yard has none and uses the clock.</summary>
 public sealed record DayTurned(DateOnly Day) : Fact;
 

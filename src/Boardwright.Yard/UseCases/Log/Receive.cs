@@ -47,6 +47,8 @@ public static class LogReceive
         ArgumentNullException.ThrowIfNull(typed);
         var wrong = new List<Refusal>();
         var tag = Words(nameof(typed.Tag), typed.Tag, "the number painted on the log, such as L-041", wrong);
+        if (TagNumbers.Fault(book.State, nameof(typed.Tag), tag, key?.Phone) is { } others)
+            wrong.Add(others);
         var species = Take(SpeciesTable.Find(nameof(typed.Species), typed.Species ?? ""), wrong);
         var sizes = new Dictionary<string, string>(StringComparer.Ordinal);
         var throat = book.State.Yard is { ThroatMm: var mm } ? Length.FromMillimetres(mm) : LargestEnd;
@@ -94,7 +96,7 @@ public static class LogReceive
     }
 
     private static Outcome<IReadOnlyList<Entry>> Named(Outcome<IReadOnlyList<Entry>> written, LogEntry typed) => written is Outcome<IReadOnlyList<Entry>>.Refused(var reasons)
-        ? new Outcome<IReadOnlyList<Entry>>.Refused([.. reasons.Select(reason => FieldOf.TryGetValue(reason.What, out var field) ? new Refusal(field, Given(typed, field) ?? reason.Given, reason.Accepted) : reason)])
+        ? new Outcome<IReadOnlyList<Entry>>.Refused([.. reasons.Select(reason => FieldOf.TryGetValue(reason.What, out var field) ? reason with { What = field, Given = Given(typed, field) ?? reason.Given } : reason)])
         : written;
 
     private static string? Given(LogEntry typed, string field) => field switch

@@ -69,6 +69,7 @@ public static class LogSawnWrite
         if (onto.Count == 0 || homeless.Count > 0)
             read.Refuse("Stack", "", onto.Count == 0 ? "the stack the boards went to" : $"a stack for {string.Join(" and ", homeless)}");
         var fresh = onto.Where(one => !state.Stacks.ContainsKey(one.Stack)).ToList();
+        fresh.ForEach(one => read.Refuse(TagNumbers.Fault(state, "Stack", one.Stack, key.Phone)));
         if (fresh.Count > 0 && !state.Places.ContainsKey(typed.Place ?? ""))
             read.Refuse("Place", typed.Place, $"where {fresh[0].Stack} lies: {string.Join(", ", state.Places.Keys)}");
         var minutes = string.IsNullOrWhiteSpace(typed.Minutes) ? (double?)null : read.Number("Minutes on the saw", typed.Minutes, 1.0, 1440.0, "1 to 1440 minutes, or nothing");

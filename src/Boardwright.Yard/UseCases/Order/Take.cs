@@ -23,6 +23,7 @@ public static class OrderTake
         var state = book.State;
         var typed = new Typed();
         var tag = typed.Named("Order", order.Order, "a number, such as " + NextOrder(state));
+        typed.Refuse(TagNumbers.Fault(state, "Order", tag, key.Phone));
         var customer = typed.Named("Customer", order.Customer, "who asks");
         var goods = typed.Named("Goods", order.Goods, "what is asked for, such as black cherry 4/4");
         var quantity = Number(typed, "Quantity", order.Quantity, 1e-3, 1e6);
@@ -56,12 +57,8 @@ public static class OrderTake
             importance, (decimal)late), AsTyped(order, thickness, shortest)));
     }
 
-    /// <summary>The next free order tag.</summary>
-    public static string NextOrder(YardState state)
-    {
-        ArgumentNullException.ThrowIfNull(state);
-        return PackWrite.Next("O-", state.Orders.Keys);
-    }
+    /// <summary>The next free order tag: one of the phone's own, else the one after all that are used or set aside.</summary>
+    public static string NextOrder(YardState state, string? phone = null) => TagNumbers.Next(state, TagNumbers.Orders, phone);
 
     // A size a customer names is the least that is taken, rough and dry; the name in quarters is what is sawn for it.
     private sealed record Thick(int Quarters, Length? Least);

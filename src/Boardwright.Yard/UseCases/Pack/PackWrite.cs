@@ -116,12 +116,8 @@ public static class PackWrite
             : new Refusal("Board feet they counted", counted ?? "", "more than 0 bf"));
     }
 
-    /// <summary>The next free pack tag.</summary>
-    public static string NextPack(YardState state)
-    {
-        ArgumentNullException.ThrowIfNull(state);
-        return Next("P-", state.Packs.Keys);
-    }
+    /// <summary>The next free pack tag: one of the phone's own, else the one after all that are used or set aside.</summary>
+    public static string NextPack(YardState state, string? phone = null) => TagNumbers.Next(state, TagNumbers.Packs, phone);
 
     internal static string NextShipment(YardState state) => Next("SH-", state.Shipments.Keys);
 
@@ -156,6 +152,8 @@ public static class PackWrite
         var typed = new Dictionary<string, string>(StringComparer.Ordinal) { [$"board_{boards.Count}"] = $"{Shown(pressed)}" };
         if (open.Fact is { } fact)
             return Correct(book, open, fact with { Boards = boards }, $"board {boards.Count} added", typed, key);
+        if (!book.State.Packs.ContainsKey(what.Pack) && TagNumbers.Fault(book.State, "Pack", what.Pack, key.Phone) is { } others)
+            return others;
         var first = new PackTallied(what.Pack, what.Stack, stack.Species.CommonName, stack.Thickness.Quarters, bf, boards, McPct: stack.Moisture?.Mean?.Percent, Order: what.Order, Line: what.Line, Open: true);
         return key.Write(book, what.By, first, typed);
     }

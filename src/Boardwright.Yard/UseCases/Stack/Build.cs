@@ -1,4 +1,3 @@
-using System.Globalization;
 using Boardwright.Quantities;
 using Boardwright.Wood;
 using Boardwright.Yard.Book;
@@ -27,13 +26,8 @@ public sealed record StackTyped(
 /// <summary>Writes a new stack and the logs sawn onto it, all or nothing.</summary>
 public static class StackBuild
 {
-    /// <summary>The tag after the highest one in use: S-26 after S-25.</summary>
-    public static string NextTag(YardState state)
-    {
-        ArgumentNullException.ThrowIfNull(state);
-        var last = state.Stacks.Keys.Where(tag => tag.StartsWith("S-", StringComparison.Ordinal)).Select(tag => int.TryParse(tag.AsSpan(2), NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : 0).DefaultIfEmpty(0).Max();
-        return string.Create(CultureInfo.InvariantCulture, $"S-{last + 1:00}");
-    }
+    /// <summary>The next free tag: one of the phone's own, else the one after all that are used or set aside.</summary>
+    public static string NextTag(YardState state, string? phone = null) => TagNumbers.Next(state, TagNumbers.Stacks, phone);
 
     public static Outcome<IReadOnlyList<Entry>> Write(YardBook book, StackTyped typed, PostedKey key)
     {
@@ -43,7 +37,8 @@ public static class StackBuild
         var (state, read) = (book.State, new Typed());
         var tag = read.Named("Stack", typed.Tag, "a tag, such as " + NextTag(state));
         if (state.Stacks.ContainsKey(tag))
-            read.Refuse("Stack", tag, $"a tag that is not in use, such as {NextTag(state)}");
+            read.Refuse("Stack", tag, $"a tag that is not in use, such as {NextTag(state, key.Phone)}");
+        read.Refuse(TagNumbers.Fault(state, "Stack", tag, key.Phone));
         var logs = typed.Logs.Where(row => !string.IsNullOrWhiteSpace(row.Log)).Select(row => Sawn(state, read, tag, row)).ToList();
         var first = logs.Count > 0 ? state.Logs.GetValueOrDefault(logs[0].Log) : null;
         var species = string.IsNullOrWhiteSpace(typed.Species) ? first?.Species.CommonName ?? "" : Species(read, typed.Species);
