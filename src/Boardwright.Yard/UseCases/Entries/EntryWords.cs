@@ -75,7 +75,7 @@ public static class EntryWords
         Demoulded f => $"{f.Pour} came out of its mould: {f.Seen}.",
         WeatherObserved f => $"Outside on {Day(f.Date)}: {f.MeanC:0.#} °C, {f.MeanRhPct:0} %.",
         Withdrawn => "Taken out.",
-        NumbersSetAside f => $"{f.Prefix}{f.First} to {f.Prefix}{f.First + f.Count - 1} are set aside for {f.Phone}.",
+        NumbersSetAside f => $"{TagNumbers.Tag(f.Prefix, f.First)} to {TagNumbers.Tag(f.Prefix, f.First + f.Count - 1)} are set aside for {f.Phone}.",
         ValueBeside f => $"{char.ToUpperInvariant(EntryUnits.Label(f.Field)[0])}{EntryUnits.Label(f.Field)[1..]} {f.Value}, said beside what entry {f.Entry} says: neither knew of the other.",
         DayClosed f => $"No work on {f.Day:d MMM}{(f.From is { } from ? $" from {from:HH:mm}" : "")}: {f.Why}.",
         PersonAway f => $"{f.Person} is away on {f.Day:d MMM}: {f.Why}.",

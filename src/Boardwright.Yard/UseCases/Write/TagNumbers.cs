@@ -94,5 +94,6 @@ public static class TagNumbers
 
     private static int? Number(string tag, string prefix) => tag.StartsWith(prefix, StringComparison.Ordinal) && int.TryParse(tag.AsSpan(prefix.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
 
-    private static string Tag(string prefix, int number) => prefix + number.ToString(CultureInfo.InvariantCulture).PadLeft(Kinds.First(kind => kind.Prefix == prefix).Digits, '0');
+    /// <summary>The tag of a number.</summary>
+    public static string Tag(string prefix, int number) => prefix + number.ToString(CultureInfo.InvariantCulture).PadLeft(Kinds.FirstOrDefault(kind => kind.Prefix == prefix)?.Digits ?? 1, '0');
 }
