@@ -128,6 +128,23 @@ public sealed class SeenTests
     }
 
     [Fact]
+    public void Wane_the_house_allows_widens_boards_and_a_net_scale_is_said_where_something_is_taken_off()
+    {
+        Receive(Plain);
+        Receive(Plain with { Tag = "L-901", Sweep = "5" });
+        var before = Plan("L-900");
+        Assert.DoesNotContain("Net of", ScaleOf("L-900"), StringComparison.Ordinal);
+        Assert.Contains("Net of sweep, rot and splits", ScaleOf("L-901"), StringComparison.Ordinal);
+
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(book.Write("Bram", new SettingSet("wane_full_size", 30.0, "%")));
+
+        Assert.True(Plan("L-900") >= before);
+        Assert.Contains(Assert.IsType<Outcome<LogCutting>.Done>(LogCutting.Of(book.State, book.State.Logs["L-900"])).Value.Prices, row => row.Wane == Share.FromPercent(30.0));
+    }
+
+    private string ScaleOf(string tag) => Assert.IsType<Outcome<LogSheet>.Done>(LogSheet.Of(book.State, tag)).Value.Figures.Single(figure => figure.Label == "Log scale").Basis;
+
+    [Fact]
     public void A_later_look_adds_to_the_first_and_leaves_what_it_does_not_name()
     {
         Receive(Plain with { Sweep = "2" });

@@ -101,9 +101,18 @@ public sealed record LogCutting(LogShape Shape, SawingRules Rules, CuttingPlan P
         var quartered = 1.0 + ((YardLog.OfSpecies(state, "premium_quartersawn_", log.Species.CommonName) ?? state.Setting("premium_quartersawn") ?? 0.0) / 100.0);
         foreach (var (grain, factor, name) in new (BoardGrain?, double, string)[] { (null, 1.0, ""), (BoardGrain.Quartered, quartered, ", quartersawn") }.Take(quartered > 1.0 ? 2 : 1))
         {
-            yield return new(nominal, $"6 in and wider{name}", Length.FromInches(6), Length.FromFeet(8), large * premium * factor, grain);
-            yield return new(nominal, $"smaller{name}", Length.FromInches(3), Length.FromFeet(4), small * premium * factor, grain);
+            yield return new(nominal, $"6 in and wider{name}", Length.FromInches(6), Length.FromFeet(8), large * premium * factor, grain) { Wane = WaneOf(state, "full_size") };
+            yield return new(nominal, $"smaller{name}", Length.FromInches(3), Length.FromFeet(4), small * premium * factor, grain) { Wane = WaneOf(state, "smaller") };
         }
+    }
+
+    /// <summary>Share of the thickness that may be missing along the edges of one face of boards the house sells (settings <c>wane_full_size</c>, <c>wane_smaller</c>); none where nothing is set.</summary>
+    /// <param name="state">The yard.</param>
+    /// <param name="of">full_size or smaller.</param>
+    public static Share WaneOf(YardState state, string of)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return state.Setting($"wane_{of}") is { } percent and >= 0.0 and <= 90.0 ? Share.FromPercent(percent) : default;
     }
 
     private static (double Fas, double Common, double Second, double Below) GradeShares(YardState state, Log log)

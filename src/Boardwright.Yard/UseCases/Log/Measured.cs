@@ -15,14 +15,14 @@ public static class LogMeasured
     /// <param name="state">The yard.</param>
     /// <param name="log">The log.</param>
     /// <param name="sections">A line for each cross-section from the small end: its distance (ft), a colon, eight or more radii (in) at equal angles, the first upright, then clockwise looking at the small end. Empty for the log's two ends.</param>
-    /// <param name="waneWide">Share of the thickness that may be missing along the edges of one face of a full-size board, %.</param>
+    /// <param name="waneWide">Share of the thickness that may be missing along the edges of one face of a full-size board, %; empty for the house's.</param>
     /// <param name="waneSmall">The same of a smaller board.</param>
     public static Outcome<LogCutting> Of(YardState state, Log log, string? sections, string? waneWide, string? waneSmall)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(log);
         var (pattern, lines) = (LogCutting.Usual(log), (IReadOnlyList<WantedLine>)[]);
-        return LogCutting.Ready(state, log, null, lines, pattern).Then(ready => Shape(log, sections).Then(shape => Wane("wane of full-size boards", waneWide).Then(wide => Wane("wane of smaller boards", waneSmall).Then(small =>
+        return LogCutting.Ready(state, log, null, lines, pattern).Then(ready => Shape(log, sections).Then(shape => Wane("wane of full-size boards", waneWide, LogCutting.WaneOf(state, "full_size")).Then(wide => Wane("wane of smaller boards", waneSmall, LogCutting.WaneOf(state, "smaller")).Then(small =>
         {
             IReadOnlyList<BoardPrice> prices = [.. ready.Prices.Select(row => row.Edge != BoardEdge.Square ? row : row with { Wane = row.Grade.StartsWith("smaller", StringComparison.Ordinal) ? small : wide })];
             return CuttingPlanner.Plan(shape, ready.Rules, prices, pattern).Then<LogCutting>(plan => new LogCutting(shape, ready.Rules, plan, prices, [.. ready.Rules.Settings.Select(setting => setting.Nominal)], ""));
@@ -62,7 +62,7 @@ public static class LogMeasured
     private static Outcome<IReadOnlyList<Entry>> Written(YardBook book, string by, LogRadiiMeasured fact, (long? Entry, string Why)? wrong, Dictionary<string, string> typed, PostedKey key) =>
         wrong is { Entry: { } old, Why: var why } ? book.Write([new NewEntry(by, fact, null, old, why, typed, key.Id)]) : key.Write(book, by, fact, typed);
 
-    private static Outcome<Share> Wane(string what, string? text) => string.IsNullOrWhiteSpace(text) ? default(Share)
+    private static Outcome<Share> Wane(string what, string? text, Share house) => string.IsNullOrWhiteSpace(text) ? house
         : Read.Number(what, text.TrimEnd(' ', '%')).Then<Share>(percent => percent is >= 0.0 and <= 90.0 ? Share.FromPercent(percent) : new Refusal(what, text, "0 to 90 % of the thickness"));
 
     private static Outcome<LogShape> Shape(Log log, string? text) => Places(log, text).Then(places => places.Count == 0

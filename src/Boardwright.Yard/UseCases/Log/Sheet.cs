@@ -16,7 +16,7 @@ public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList
         if (!state.Logs.TryGetValue(tag, out var log))
             return new Refusal("log", tag, $"a log of the book, such as {string.Join(", ", state.Logs.Keys.Take(5))}");
 
-        List<Traced?> figures = [Left(state, log), Scale(log), Weight(state, log), LogSeenWords.Taper(log), Worth(state, log), Paid(state, log)];
+        List<Traced?> figures = [Left(state, log), Scale(state, log), Weight(state, log), LogSeenWords.Taper(log), Worth(state, log), Paid(state, log)];
         var (nextDo, nextWhy) = Next(state, log);
         return new LogSheet(log, $"Log {log.Tag}, {(log.Proven ? log.Species.CommonName : "unproven species")}", UnderTitle(log), [.. figures.OfType<Traced>()], CautionFor(log), nextDo, nextWhy);
     }
@@ -61,14 +61,17 @@ public sealed record LogSheet(Log Log, string Title, string Under, IReadOnlyList
         };
     }
 
-    private static Traced? Scale(Log log) => YardLog.Scale(log) is Outcome<ScaledLog>.Done({ Gross: { } gross } scaled) && YardLog.Scale(log, LogRule.Doyle) is Outcome<ScaledLog>.Done({ Gross: { } doyle })
-        ? new("Log scale", Text(gross.Count, "0"), "bf", $"International 1/4, gross. Doyle: {doyle.Count:0}")
+    private static Traced? Scale(YardState state, Log log) => YardLog.Scale(log) is Outcome<ScaledLog>.Done({ Gross: { } gross } scaled) && YardLog.Scale(log, LogRule.Doyle) is Outcome<ScaledLog>.Done({ Gross: { } doyle })
+        ? new("Log scale", Text(gross.Count, "0"), "bf", $"International 1/4, gross. {Net(state, log)}Doyle: {doyle.Count:0}")
         {
             Method = "log-scale",
             Source = "International 1/4-inch rule, Michigan Compiled Laws 290.401",
             Inputs = [("scaling diameter", Text(log.ScalingDiameter.Inches, "0.#") + " in, mean of two"), ("length without trim", Text(log.ScaleLength.Feet, "0.#") + " ft"), ("not rounded", Text(scaled.GrossUnrounded ?? 0.0, "0.0") + " bf"), ("noted", log.Defect ?? "none")],
         }
         : null;
+
+    // Only where something is taken off.
+    private static string Net(YardState state, Log log) => YardLog.Rules(state, log).Rules.FirstOrDefault(row => row.Rule == LogRule.InternationalQuarter)?.Scaled is { Deductions.Count: > 0, Net: { } net } ? $"Net of sweep, rot and splits {net.Count:0}. " : "";
 
     private static Traced? Weight(YardState state, Log log)
     {
