@@ -33,6 +33,11 @@ public sealed record LotStatistics(int Count, double MeanPercent, double? Standa
         return new LotStatistics(readings.Count, mean, deviation, mean - half, mean + half);
     }
 
+    /// <summary>True where the mean is shown to lie within a target: its whole 95 % interval does. One board shows nothing.</summary>
+    /// <param name="targetPercent">Moisture content wanted.</param>
+    /// <param name="allowPercent">How far the mean may be from it, either way.</param>
+    public bool AcceptsMean(double targetPercent, double allowPercent) => MeanLowPercent >= targetPercent - allowPercent && MeanHighPercent <= targetPercent + allowPercent;
+
     /// <summary>Share of boards expected within a band, taking the boards as normally distributed; null for one board.</summary>
     public double? ShareWithin(double lowPercent, double highPercent) => StandardDeviationPercent switch
     {

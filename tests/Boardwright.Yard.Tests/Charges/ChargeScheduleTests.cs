@@ -31,6 +31,23 @@ public sealed class ChargeScheduleTests
     }
 
     [Fact]
+    public void Air_dried_charge_on_the_listed_schedule_begins_in_mild_air_and_goes_on_after_twelve_hours()
+    {
+        // The small book's cherry, S-07, lies at about 15 %.
+        var book = SmallBook.Open();
+        Done(ChargeLoad.Write(book, new("X-1", "K1", ["S-07"], "7", "Pell"), new(null, null, "2026-11-02 08:00")));
+        var first = Run(book, Morning);
+        Assert.Equal(10.0, (first.Next.DryBulb - first.Next.WetBulb).FahrenheitDegrees, 1e-6);
+        Assert.True(first.Next.IsDue);
+
+        Done(book.Write("Pell", new SettingsChanged("X-1", first.Next.DryBulb.Celsius, first.Next.WetBulb.Celsius), Morning));
+        Assert.False(Run(book, Morning.AddHours(6.0)).Next.IsDue);
+        var after = Run(book, Morning.AddHours(12.5));
+        Assert.True(after.Next.IsDue);
+        Assert.True((after.Next.DryBulb - after.Next.WetBulb).FahrenheitDegrees > 20.0);
+    }
+
+    [Fact]
     public void Stop_moves_the_step_and_the_end_by_its_hours()
     {
         var book = Loaded();

@@ -19,6 +19,16 @@ public sealed class KilnTests
     }
 
     [Fact]
+    public void Air_dried_stock_is_told_its_first_air()
+    {
+        // Ash 4/4 at 20 %: T8-B4 lists 150 F; 10 F of depression for 12 to 18 h first.
+        var start = Answers.Json("kiln schedule --species \"white ash\" --thickness 4/4 --from 20%").GetProperty("start");
+
+        Assert.Equal([10.0, 12.0, 18.0], new[] { "depression_f", "least_h", "most_h" }.Select(key => Math.Round(start.Number(key), 9)));
+        Assert.True(Answers.Json("kiln schedule --species \"white ash\" --thickness 4/4 --from 45%").IsNull("start"));
+    }
+
+    [Fact]
     public void Thick_wood_without_a_row_has_no_answer() =>
         Assert.Contains("up to 6/4", Answers.NoAnswer("kiln schedule --species \"sugar maple\" --thickness 12/4"), StringComparison.Ordinal);
 

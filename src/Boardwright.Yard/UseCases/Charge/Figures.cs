@@ -13,7 +13,7 @@ public static class ChargeFigures
 {
     public static IReadOnlyList<Traced> Of(YardState state, Charge charge, ChargeRun? run, ChargeVacuum? vacuum, SeasonNow season)
     {
-        List<Traced?> figures = [SetNow(state, charge, run), SetNext(state, run), Controlling(charge, run), Ends(charge, state.Today), Loss(run), Dry(state, charge, run, season), .. Vacuum(state, charge, vacuum, season), Out(state, charge)];
+        List<Traced?> figures = [SetNow(state, charge, run), charge.IsRunning ? ChargeDeviation.Of(charge) : null, SetNext(state, run), Controlling(charge, run), Ends(charge, state.Today), Loss(run), Dry(state, charge, run, season), .. Vacuum(state, charge, vacuum, season), Out(state, charge)];
         return [.. figures.OfType<Traced>()];
     }
 

@@ -130,8 +130,8 @@ public sealed record ChargeRun
         return Schedules(state, charge, woods).Then<ChargeRun>(listed =>
         {
             var shared = listed.LimitedTo(limit.DryBulbMax);
-            var schedule = charge.Schedule is null && Redried(state, charge, mean) is { } redry ? redry.AsSchedule(shared) : shared;
             var controlling = SampleTrend.Controlling([.. charge.SoundSamples.Select(sample => sample.Moisture)], rule) ?? Read(state, charge).Max(stack => stack.Moisture);
+            var schedule = charge.Schedule is not null ? shared : Redried(state, charge, mean) is { } redry ? redry.AsSchedule(shared) : AirDried(charge, shared, rule, controlling, woods.Max(wood => wood.Thickness));
             var set = charge.Settings.LastOrDefault();
             var slowest = woods.MaxBy(wood => wood.Thickness.Metres);
             var begun = LearnedKilnRates.Before(state, charge, slowest.Species);
@@ -189,6 +189,14 @@ public sealed record ChargeRun
     // The one the charge was given, else the gentlest of the listed ones of its woods.
     private static Outcome<KilnSchedule> Schedules(YardState state, Charge charge, IReadOnlyList<(Species Species, Length Thickness)> woods) =>
         charge.Schedule is { } own && state.Schedules.TryGetValue(own, out var kept) ? kept : All(woods.Select(wood => KilnSchedule.For(wood.Species, wood.Thickness))).Then<KilnSchedule>(listed => KilnSchedule.Shared(listed));
+
+    // Air-dried stock begins in mild air, unless its first setting was another: the operator's choice.
+    private static KilnSchedule AirDried(Charge charge, KilnSchedule listed, StepRule rule, MoistureContent controlling, Length thickness)
+    {
+        var first = SampleTrend.Controlling([.. charge.SoundSamples.Select(sample => sample.Weighings[0].Moisture)], rule) ?? controlling;
+        return AirDriedStart.Step(listed, first, thickness) is { } mild && (charge.Settings.Count == 0 || ChargeFigures.Bulbs(charge.Settings[0].DryBulb, charge.Settings[0].WetBulb) == ChargeFigures.Bulbs(mild.DryBulb, Temperature.FromFahrenheit(mild.WetBulbFahrenheit)))
+            ? AirDriedStart.On(listed, first, thickness) : listed;
+    }
 
     // What is set is held on; of a step by the clock as long as it has still to run, reckoned from the weighing the forecast begins with.
     private static KilnSchedule Holding(KilnSchedule schedule, Setting set, int stepNow, StepClock? clock, TimeSpan sinceWeighed)

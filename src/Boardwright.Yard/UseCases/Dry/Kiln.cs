@@ -1,4 +1,5 @@
 using Boardwright.Drying;
+using Boardwright.Drying.Heat;
 using Boardwright.Drying.Schedules;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book.Facts;
@@ -21,6 +22,7 @@ public static class DryKiln
             Option.Required("to", "MC", "mean moisture content wanted"),
             Option.Optional("kiln", "NAME", "conventional (default), dehumidification, or a kiln of the book that --data or --yard names, else K1 or K2 of the demonstration"),
             Option.Optional("schedule", "FILE|NAME", $"a schedule of the house's own instead of the listed one: a table as of kiln own, or the name of one kept in the book that --data or --yard names"),
+            Option.Optional("outside", "T", "air outside, at 75 % humidity, for the heat it takes (default 50F)"),
             Option.Optional("steps-by", "wettest-half|mean", "which samples lead through the schedule: the wettest half (default, Dry Kiln Operator's Manual) or the mean of all (FPL-GTR-57)"),
             .. BookPlace.Options,
         ],
@@ -34,7 +36,7 @@ public static class DryKiln
     public sealed record Over(int Step, double DryBulbC, double WetBulbC, double SharePct, double Times, double LossPctPerDay, double SafePctPerDay, double BoardMcPct, double BoardThicknessMm, double GentlerDryBulbC, double GentlerWetBulbC, string Words);
 
     public sealed record Answer(
-        double HoursP10, double HoursP50, double HoursP90, IReadOnlyList<Step> Steps, double WaterKgPerM3, string? Code, string Schedule, IReadOnlyList<KilnOwn.Step> Finish, IReadOnlyList<Over>? OverSafeRate, string SafeRateSays, string Origin, string Mark, IReadOnlyList<string> Notes);
+        double HoursP10, double HoursP50, double HoursP90, IReadOnlyList<Step> Steps, double WaterKgPerM3, double? HeatKwhPerM3, double? KwhPerKgWater, string? Code, string Schedule, IReadOnlyList<KilnOwn.Step> Finish, IReadOnlyList<Over>? OverSafeRate, string SafeRateSays, string Origin, string Mark, IReadOnlyList<string> Notes);
 
     public static Outcome<Answer> Run(Ask ask)
     {
@@ -45,14 +47,16 @@ public static class DryKiln
         var to = ask.Moisture("to");
         var steps = ask.Choice("steps-by", "wettest-half", "wettest-half", "mean") == "mean" ? StepRule.MeanOfAll : StepRule.WettestHalf;
         var kiln = Kiln(ask);
+        var outside = new OutsideAir(ask.Temperature("outside", Temperature.FromFahrenheit(50.0)), RelativeHumidity.FromPercent(75.0));
         var schedule = ask.Has("schedule") ? Schedule(ask) : null;
         return ask.Refuses
             ? ask.Refused<Answer>()
             : ask.Named(KilnDrying.Forecast(new KilnDryingInput { Species = species!, Thickness = thickness, From = from, To = to, Kiln = kiln!, StepsBy = steps, Schedule = schedule })).Then<Answer>(forecast =>
             {
                 var risk = StepRisk.Of([new(species!.CommonName, species, thickness, from)], forecast.Schedule, 0, steps);
+                var heat = KilnRunHeat.Of(forecast, KilnLoad.Of(species, Volume.FromCubicMetres(1.0), from, outside.Temperature), outside) is Outcome<KilnRunHeat>.Done(var run) ? (run.WarmUp + run.Drying).KilowattHours : (double?)null;
                 return new Answer(
-                    forecast.HoursP10, forecast.HoursP50, forecast.HoursP90, [.. forecast.Steps.Select(Show)], forecast.WaterKilogramsPerCubicMetre,
+                    forecast.HoursP10, forecast.HoursP50, forecast.HoursP90, [.. forecast.Steps.Select(Show)], forecast.WaterKilogramsPerCubicMetre, heat, heat / forecast.WaterKilogramsPerCubicMetre,
                     forecast.Schedule.Code?.ToString(), forecast.Schedule.Name, Finish(forecast.Schedule), (risk as Outcome<StepRisk>.Done)?.Value.Steps.SelectMany(Show).ToList(),
                     risk switch { Outcome<StepRisk>.Done(var done) => done.Says, Outcome<StepRisk>.NoAnswer(var why) => why, _ => "" }, forecast.Origin, forecast.Mark, forecast.Notes);
             });

@@ -17,6 +17,7 @@ public static class MoistureLot
             Option.Required("readings", "LIST|FILE", "moisture contents parted by commas, such as 6.4%,7.1%,6.9%, or a table with the header reading_pct"),
             Option.Optional("target", "MC", "moisture content wanted (default: the mean found)"),
             Option.Optional("allow", "MC", "how far a board may be from it, either way (default 1%)"),
+            Option.Optional("spread", "MC", "accept the lot where its standard deviation is at most this, such as 0.6%"),
         ],
         Examples =
         [
@@ -26,7 +27,8 @@ public static class MoistureLot
     };
 
     public sealed record Answer(
-        int Count, double MeanPct, double? StandardDeviationPct, double? MeanLowPct, double? MeanHighPct, double? ShareWithinPct, int? BoardsToMeasure);
+        int Count, double MeanPct, double? StandardDeviationPct, double? MeanLowPct, double? MeanHighPct, double? ShareWithinPct, int? BoardsToMeasure,
+        bool? MeanAccepted, bool? SpreadAccepted, bool? Accepted, string? Why);
 
     public static Outcome<Answer> Run(Ask ask)
     {
@@ -34,6 +36,7 @@ public static class MoistureLot
         var readings = IsFile(ask.Text("readings")) ? FromFile(ask) : ask.List("readings", Read.MoistureContent);
         var target = ask.MoistureOrNull("target");
         var allow = ask.Moisture("allow", MoistureContent.FromPercent(1.0));
+        var spread = ask.MoistureOrNull("spread");
         return ask.Refuses
             ? ask.Refused<Answer>()
             : ask.Named(LotStatistics.Of(readings)).Then<Answer>(lot =>
@@ -41,9 +44,15 @@ public static class MoistureLot
                 var center = target?.Percent ?? lot.MeanPercent;
                 return new Answer(
                     lot.Count, lot.MeanPercent, lot.StandardDeviationPercent, lot.MeanLowPercent, lot.MeanHighPercent,
-                    100.0 * lot.ShareWithin(center - allow.Percent, center + allow.Percent), lot.BoardsToMeasure(HalfWidthPoints));
+                    100.0 * lot.ShareWithin(center - allow.Percent, center + allow.Percent), lot.BoardsToMeasure(HalfWidthPoints),
+                    Judged(target, () => lot.AcceptsMean(center, allow.Percent)), Judged(spread, () => lot.StandardDeviationPercent <= spread!.Value.Percent),
+                    target is null && spread is null ? null : (target is null || lot.AcceptsMean(center, allow.Percent)) && (spread is null || lot.StandardDeviationPercent <= spread.Value.Percent),
+                    target is null && spread is null ? null : "mean: its 95 % interval lies within the target and what is allowed; spread: the standard deviation found is at most the one named");
             });
     }
+
+    // Null where nothing was asked to judge by.
+    private static bool? Judged(MoistureContent? limit, Func<bool> holds) => limit is null ? null : holds();
 
     private static List<MoistureContent> FromFile(Ask ask)
     {

@@ -77,8 +77,9 @@ public sealed record StackForecast
     /// <param name="state">The yard.</param>
     /// <param name="tag">The stack.</param>
     /// <param name="target">Moisture it is asked to reach, such as 18%; null for what its order or the house asks.</param>
+    /// <param name="movedTo">Where it would lie from today on; null for where it lies.</param>
     /// <returns>The forecast; no answer for wood that is not drying outdoors.</returns>
-    public static Outcome<StackForecast> Of(YardState state, string tag, string? target = null)
+    public static Outcome<StackForecast> Of(YardState state, string tag, string? target = null, StackPlace? movedTo = null)
     {
         ArgumentNullException.ThrowIfNull(state);
         if (!state.Stacks.TryGetValue(tag, out var stack))
@@ -90,11 +91,11 @@ public sealed record StackForecast
         return (string.IsNullOrWhiteSpace(target) ? usual : Read.MoistureContent("target", target)).Then(wanted =>
         {
             var end = state.Today.AddDays(DaysAheadMax);
-            return YardWeather.Series(state, stack.SawnOn, end).Then(weather => Run(state, stack, wanted, string.IsNullOrWhiteSpace(target) ? why : "asked for here", weather));
+            return YardWeather.Series(state, stack.SawnOn, end).Then(weather => Run(state, stack, wanted, string.IsNullOrWhiteSpace(target) ? why : "asked for here", weather, movedTo));
         });
     }
 
-    private static Outcome<StackForecast> Run(YardState state, Stack stack, MoistureContent target, string why, WeatherSeries weather)
+    private static Outcome<StackForecast> Run(YardState state, Stack stack, MoistureContent target, string why, WeatherSeries weather, StackPlace? movedTo)
     {
         var learned = LearnedRates.Before(state, stack);
         var input = Question(state, stack, target, weather) with
@@ -104,6 +105,8 @@ public sealed record StackForecast
             CurveThrough = state.Today.AddDays(CurveDaysAhead),
             AskedOn = state.Today,
         };
+        if (movedTo is not null)
+            input = input with { Moves = [.. input.Moves, new(state.Today, movedTo)] };
         return ForecastCache.Of(input).Then<StackForecast>(forecast =>
         {
             var evening = state.Today.AddDays(1);
