@@ -124,6 +124,16 @@ public sealed class OfferTests
     public void Logs_of_one_wood_and_setting_stand_together() =>
         Assert.Contains("L-038", Assert.Single(LogTurns.Of(book.State), one => one.Log.Tag == "L-037").Alike);
 
+    [Fact]
+    public void Girth_and_length_are_read_in_the_units_of_their_switches()
+    {
+        var feet = Work(new TreeTyped("northern red oak", "94", null, "8ft6in", "22", null, "yard"));
+        var metres = Work(new TreeTyped("northern red oak", "238.76", null, "2.5908", "22", null, "yard", "cm", "m"));
+
+        Assert.Equal(feet.Likely.Inches, metres.Likely.Inches, 1e-9);
+        Assert.Equal(feet.LogLength.Feet, metres.LogLength.Feet, 1e-9);
+    }
+
     private LogOffer Work(TreeTyped typed) => Assert.IsType<Outcome<LogOffer>.Done>(LogOffer.Work(book.State, typed)).Value;
 
     private void Done(Fact fact) => Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(book.Write("Oda", fact));

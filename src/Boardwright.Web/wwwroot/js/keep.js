@@ -6,7 +6,7 @@ const shelf = "boardwright-waiting";
 const leaves = "boardwright-leaves";
 const probe = "/_content/Boardwright.Web/mark.svg";
 
-/** @typedef {{ action: string, fields: [string, string][], words: string, at: number, row?: string, refused?: string }} Kept */
+/** @typedef {{ action: string, fields: [string, string][], words: string, at: number, row?: string, refused?: string, meant?: [string, string][] }} Kept */
 
 /** @returns {Kept[]} */
 const kept = () => JSON.parse(localStorage.getItem(shelf) ?? "[]");
@@ -55,10 +55,25 @@ function line(one) {
     drop.className = "key alt";
     drop.textContent = "Throw this one away";
     drop.addEventListener("click", () => { throwAway(one); sendAll(); });
-    words.append(again, " ", drop);
+    words.append(again, " ", ...(one.meant ?? []).map(([meant, label]) => meantKey(one, meant, label)), drop);
   }
 
   return words;
+}
+
+/** A key of what may have been meant: the form goes again with it. @param {Kept} one @param {string} meant @param {string} label */
+function meantKey(one, meant, label) {
+  const key = document.createElement("button");
+  key.type = "button";
+  key.className = "key alt";
+  key.textContent = label;
+  key.addEventListener("click", () => {
+    const field = meant.slice(0, meant.indexOf("="));
+    const fields = /** @type {[string, string][]} */ (one.fields.map(([name, value]) => [name, name === field ? meant.slice(field.length + 1) : value]));
+    keep(kept().map((other) => (isSame(one, other) ? { ...other, fields, refused: undefined, meant: undefined } : other)));
+    sendAll();
+  });
+  return key;
 }
 
 /** @param {Kept} one */
@@ -73,7 +88,7 @@ async function isReached(most) {
   }
 }
 
-/** Sends one: its page is asked first for a token that is still good. @param {Kept} one @returns {Promise<string | null>} what was wrong with it */
+/** Sends one: its page is asked first for a token that is still good. @param {Kept} one @returns {Promise<{ refused: string, meant: [string, string][] } | null>} what was wrong with it, and what may have been meant */
 async function send(one) {
   const page = new DOMParser().parseFromString(await (await fetch(one.action, { cache: "no-store" })).text(), "text/html");
   const token = /** @type {HTMLInputElement | null} */ (page.querySelector('input[name="__RequestVerificationToken"]'))?.value ?? "";
@@ -84,8 +99,9 @@ async function send(one) {
     return null;
   }
 
-  const said = new DOMParser().parseFromString(await answer.text(), "text/html").querySelector(".refusal");
-  return said?.textContent ?? `the book answered ${answer.status}`;
+  const said = new DOMParser().parseFromString(await answer.text(), "text/html");
+  const keys = /** @type {HTMLButtonElement[]} */ ([...said.querySelectorAll('button[name="_meant"]')]);
+  return { refused: said.querySelector(".meant")?.previousElementSibling?.textContent ?? said.querySelector(".refusal")?.textContent ?? `the book answered ${answer.status}`, meant: keys.map((key) => [key.value, key.textContent ?? ""]) };
 }
 
 let sending = false;
@@ -109,7 +125,7 @@ async function sendAll() {
       show();
       const sent = one;
       const wrong = await send(sent);
-      keep(wrong === null ? kept().filter((other) => !isSame(sent, other)) : kept().map((other) => (isSame(sent, other) ? { ...other, refused: wrong } : other)));
+      keep(wrong === null ? kept().filter((other) => !isSame(sent, other)) : kept().map((other) => (isSame(sent, other) ? { ...other, ...wrong } : other)));
       if (sent.row) {
         rows.add(sent.row);
       }

@@ -13,7 +13,9 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="SmallEnd">small end inside bark, one figure or two: 24 to 28.</param>
 /// <param name="Metal">One of <see cref="LogOffer.Risks"/>.</param>
 /// <param name="Hours">Of driving and loading; empty for the usual.</param>
-public sealed record TreeTyped(string? Species, string? Girth, string? SmallEnd, string? Length, string? Miles, string? Hours, string? Metal);
+/// <param name="DiameterUnit">Of a bare girth or small end: in or cm.</param>
+/// <param name="LengthUnit">Of a bare length: ft or m.</param>
+public sealed record TreeTyped(string? Species, string? Girth, string? SmallEnd, string? Length, string? Miles, string? Hours, string? Metal, string DiameterUnit = "in", string LengthUnit = "ft");
 
 /// <summary>What a tree on the telephone is worth before profit, with its spread: the figure to walk away at, and what to say.</summary>
 public sealed record LogOffer
@@ -77,7 +79,7 @@ public sealed record LogOffer
         if (read.Refusals.Count > 0)
             return new Outcome<LogOffer>.Refused(read.Refusals);
 
-        return SpeciesTable.Find("Species", typed.Species ?? "").Then(species => SizeTyped.Along("Log length", string.IsNullOrWhiteSpace(typed.Length) ? Text($"{UsualFeet}") : typed.Length, "ft", SizeTyped.Longest(state)).Then(length => length.Length.Feet is >= 4.0 - 1e-9 and <= 20.0 + 1e-9
+        return SpeciesTable.Find("Species", typed.Species ?? "").Then(species => SizeTyped.Along("Log length", string.IsNullOrWhiteSpace(typed.Length) ? Text($"{UsualFeet}ft") : typed.Length, typed.LengthUnit, SizeTyped.Longest(state)).Then(length => length.Length.Feet is >= 4.0 - 1e-9 and <= 20.0 + 1e-9
             ? SizesOf(state, typed, length.Length).Then(sizes => Make(state, species, sizes, length.Length, string.IsNullOrWhiteSpace(typed.Miles) ? null : miles, hours, risk, typed))
             : new Refusal("Log length", typed.Length ?? "", "4 to 20 ft, without trim")));
     }
@@ -100,32 +102,32 @@ public sealed record LogOffer
         if (!string.IsNullOrWhiteSpace(typed.SmallEnd))
         {
             var parts = typed.SmallEnd.Split([" to ", "-", "–"], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-            return End(state, parts.FirstOrDefault()).Then(low => End(state, parts.LastOrDefault()).Then<(Length, Length, Length, string)>(high => parts.Length <= 2 && high >= low && low.Inches >= 4.0 && high.Inches <= 80.0
+            return End(state, parts.FirstOrDefault(), typed.DiameterUnit).Then(low => End(state, parts.LastOrDefault(), typed.DiameterUnit).Then<(Length, Length, Length, string)>(high => parts.Length <= 2 && high >= low && low.Inches >= 4.0 && high.Inches <= 80.0
                 ? (low, Length.FromInches((low.Inches + high.Inches) / 2.0), high, "as the caller guesses it, inside bark")
                 : new Refusal("Small end", typed.SmallEnd, "one figure or two, the smaller first, 4 to 80 in: 24 to 28")));
         }
 
-        return Girth(typed.Girth).Then(girth => StandingTree.Of(girth, length).Then<(Length, Length, Length, string)>(tree => (tree.Low, tree.Likely, tree.High, Text($"from {girth.Inches:0.#} in around, {tree.OverBark.Inches:0.#} in through over bark"))));
+        return Girth(typed.Girth, typed.DiameterUnit).Then(girth => StandingTree.Of(girth, length).Then<(Length, Length, Length, string)>(tree => (tree.Low, tree.Likely, tree.High, Text($"from {girth.Inches:0.#} in around, {tree.OverBark.Inches:0.#} in through over bark"))));
     }
 
     // A bare figure past the mill's throat is mostly centimetres; a tree that is too large for it says so with its unit.
-    private static Outcome<Length> End(YardState state, string? text) =>
-        Read.Number("", text ?? "") is Outcome<double>.Done && state.Yard is { ThroatMm: var throat } && SizeTyped.Across("Small end", text, "in", Length.FromMillimetres(throat), "the throat of the mill; a larger one with its unit") is Outcome<SizeTyped>.Refused { Reasons: [{ Meant.Count: > 0 } asked] }
-            ? asked with { Meant = [.. asked.Meant, new($"{text} in", $"{text} = {text}in")] } : Inches("Small end", text);
+    private static Outcome<Length> End(YardState state, string? text, string unit) =>
+        Read.Number("", text ?? "") is Outcome<double>.Done && state.Yard is { ThroatMm: var throat } && SizeTyped.Across("Small end", text, unit, Length.FromMillimetres(throat), "the throat of the mill; a larger one with its unit") is Outcome<SizeTyped>.Refused { Reasons: [{ Meant.Count: > 0 } asked] }
+            ? asked with { Meant = [.. asked.Meant, new($"{text} {unit}", $"{text} = {text}{unit}")] } : Bare("Small end", text, unit);
 
-    private static Outcome<Length> Girth(string? text) => string.IsNullOrWhiteSpace(text) || text.Trim()[0] is '-' or '−'
+    private static Outcome<Length> Girth(string? text, string unit) => string.IsNullOrWhiteSpace(text) || text.Trim()[0] is '-' or '−'
         ? new Refusal("Girth", text ?? "", "20 to 300 in around the trunk at breast height, or the small end of the log")
-        : Inches("Girth", text);
+        : Bare("Girth", text, unit);
 
-    private static Outcome<Length> Inches(string what, string? text) =>
-        Read.Length(what, string.IsNullOrWhiteSpace(text) ? "" : char.IsAsciiDigit(text.Trim()[^1]) ? text.Trim() + "in" : text.Trim());
+    private static Outcome<Length> Bare(string what, string? text, string unit) =>
+        Read.Length(what, string.IsNullOrWhiteSpace(text) ? "" : char.IsAsciiDigit(text.Trim()[^1]) ? text.Trim() + unit : text.Trim());
 
     private static Outcome<LogOffer> Make(YardState state, Species species, (Length Low, Length Likely, Length High, string Words) sizes, Length length, double? miles, double hours, (string Key, string Words, string Setting) risk, TreeTyped typed)
     {
         Outcome<LogWorth> At(Length smallEnd) => YardLog.Offered(state, species.CommonName, smallEnd, length, miles ?? 0.0, hours, risk.Setting);
         return At(sizes.Low).Then(low => At(sizes.Likely).Then(likely => At(sizes.High).Then<LogOffer>(high =>
         {
-            var girth = Inches("Girth", typed.Girth) is Outcome<Length>.Done(var around) ? around : (Length?)null;
+            var girth = Bare("Girth", typed.Girth, typed.DiameterUnit) is Outcome<Length>.Done(var around) ? around : (Length?)null;
             var (act, why, say) = Advise(low, likely, high, LogReckoning.MarginOf(state), miles is not null || hours > 0.0);
             return new LogOffer
             {

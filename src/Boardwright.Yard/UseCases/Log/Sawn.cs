@@ -7,9 +7,11 @@ using Boardwright.Yard.Book.State;
 
 namespace Boardwright.Yard.UseCases;
 
-/// <summary>Boards of one size as typed: a bare width is in inches, a bare length in feet.</summary>
+/// <summary>Boards of one size as typed.</summary>
 /// <param name="Planned">How many the plan has of this size; 0 for a size it does not have.</param>
-public sealed record CountTyped(string? Thickness, string? Width, string? Length, string? Pieces, int Planned = 0);
+/// <param name="WidthUnit">Of a bare width: in or cm.</param>
+/// <param name="LengthUnit">Of a bare length: ft or m.</param>
+public sealed record CountTyped(string? Thickness, string? Width, string? Length, string? Pieces, int Planned = 0, string WidthUnit = "in", string LengthUnit = "ft");
 
 /// <summary>A stack boards went to, as typed: footage and pieces where nothing was counted by size, a thickness where its card is not open yet.</summary>
 public sealed record OntoTyped(string? Stack, string? Thickness, string? Bf, string? Pieces);
@@ -102,8 +104,8 @@ public static class LogSawnWrite
         if (pieces == 0)
             return null;
         var thickness = Thickness(state, read, $"Thickness {number}", row.Thickness);
-        var width = read.Size(SizeTyped.Across($"Width {number}", row.Width, "in", Length.FromMillimetres(state.Yard?.ThroatMm ?? WidestMm), "what the mill lets through"));
-        var length = read.Size(SizeTyped.Along($"Length {number}", row.Length, "ft", SizeTyped.Longest(state)));
+        var width = read.Size(SizeTyped.Across($"Width {number}", row.Width, row.WidthUnit, Length.FromMillimetres(state.Yard?.ThroatMm ?? WidestMm), "what the mill lets through"));
+        var length = read.Size(SizeTyped.Along($"Length {number}", row.Length, row.LengthUnit, SizeTyped.Longest(state)));
         return new(thickness, width, length, pieces);
     }
 
