@@ -101,7 +101,9 @@ async function send(one) {
 
   const said = new DOMParser().parseFromString(await answer.text(), "text/html");
   const keys = /** @type {HTMLButtonElement[]} */ ([...said.querySelectorAll('button[name="_meant"]')]);
-  return { refused: said.querySelector(".meant")?.previousElementSibling?.textContent ?? said.querySelector(".refusal")?.textContent ?? `the book answered ${answer.status}`, meant: keys.map((key) => [key.value, key.textContent ?? ""]) };
+  const why = said.querySelector(".meant")?.previousElementSibling ?? said.querySelector(".refusal");
+  const words = [...(why?.childNodes ?? [])].map((part) => part.textContent?.trim() ?? "").filter((part) => part !== "").join(". ");
+  return { refused: words === "" ? `the book answered ${answer.status}` : `${words}.`, meant: keys.map((key) => [key.value, key.textContent ?? ""]) };
 }
 
 let sending = false;
