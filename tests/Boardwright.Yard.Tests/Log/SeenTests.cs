@@ -148,8 +148,9 @@ public sealed class SeenTests
     public void A_later_look_adds_to_the_first_and_leaves_what_it_does_not_name()
     {
         Receive(Plain with { Sweep = "2" });
-        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(EntryWrite.Write(book, "log_seen", new Dictionary<string, string>(StringComparer.Ordinal) { ["log"] = "L-900", ["pith_off_mm"] = "1in" }, "Bram", PostedKey.None));
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(EntryWrite.Write(book, "log_seen", new Dictionary<string, string>(StringComparer.Ordinal) { ["log"] = "L-900", ["pith_off_mm"] = "1in", ["grade"] = "" }, "Bram", PostedKey.None));
 
+        Assert.Null(book.State.Logs["L-900"].Seen.Grade);
         Assert.Equal((50.8, 25.4), (book.State.Logs["L-900"].Seen.SweepMm, book.State.Logs["L-900"].Seen.PithOffMm));
     }
 
