@@ -29,7 +29,7 @@ public static class PourAdvice
         ArgumentNullException.ThrowIfNull(forecast);
         ArgumentNullException.ThrowIfNull(label);
         var said = new List<string>();
-        Heat(forecast, said);
+        Heat(forecast, label, said);
         Edge(forecast, said);
         Layers(forecast, said);
         var deepest = forecast.Section.Layers.Max(layer => layer.Depth.Millimetres);
@@ -46,21 +46,22 @@ public static class PourAdvice
         return said;
     }
 
-    private static void Heat(PourForecast forecast, List<string> said)
+    private static void Heat(PourForecast forecast, ResinLabel label, List<string> said)
     {
         var limit = forecast.Section.Resin.PeakCelsiusMax;
         var peak = $"{forecast.Centre.PeakCelsius:0} C after {forecast.Centre.PeakHour:0} h";
         var depth = forecast.Section.DepthMetres * 1000.0;
         if (!forecast.IsSafe)
         {
-            var single = Math.Floor(depth + forecast.MarginMillimetres);
+            var single = Math.Min(Math.Floor(depth + forecast.MarginMillimetres), label.DeepestPour?.Millimetres ?? double.PositiveInfinity);
+            var isTooDeep = forecast.Section.Layers.Max(layer => layer.Depth.Millimetres) > (label.DeepestPour?.Millimetres ?? double.PositiveInfinity);
             said.Add($"Too hot: about {peak}, limit {limit:0} C.");
             said.Add(forecast.Section.Layers.Count > 1
                 ? "Make the layers thinner or wait until each has peaked and cooled."
                 : single >= 5.0
-                    ? $"Split the pour: at these temperatures up to {single:0} mm stays under the limit, so {Math.Ceiling(depth / single):0} pours, each after the one before has peaked and cooled."
+                    ? $"Split the pour: at these temperatures up to {single:0} mm stays under the limit and the label, so {Math.Ceiling(depth / single):0} pours, each after the one before has peaked and cooled."
                     : "Not at these temperatures: even a thin pour passes the limit.");
-            if (forecast.MarginKelvins > -15.0)
+            if (forecast.MarginKelvins > -15.0 && !isTooDeep) // no cold makes a pour right that the label forbids
             {
                 said.Add($"Or pour with resin, mould and shop {-forecast.MarginKelvins:0.#} C colder.");
             }

@@ -24,7 +24,7 @@ public static class PourPictures
     public static CureDrawing? Cure(PourSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        if (sheet.Cure.Model is not { } model)
+        if (sheet.WillNotCure || sheet.Cure.Model is not { } model)
             return null;
         var hours = Math.Min(HoursMost, Math.Max(sheet.Cure.PlannedHour, model.DemouldEdgeHour ?? 0.0) + 12.0);
         var edge = model.Edge ?? model.Centre;

@@ -76,16 +76,17 @@ internal sealed partial class Fold
         if (refusal is not null)
             return refusal;
         var resin = resins[pours[fact.Pour].Plan.Resin];
-        return Set(resins, resin.Name, resin with { PartA = Used(resin.PartA, fact.PartAKg), PartB = Used(resin.PartB, fact.PartBKg) });
+        return Set(resins, resin.Name, resin with { PartA = Used(resin.PartA, fact.PartAKg, fact.LotA), PartB = Used(resin.PartB, fact.PartBKg, fact.LotB) });
     }
 
-    private static ResinStock? Used(ResinStock? stock, double kg) => stock is null ? null : stock with { OnHand = Mass.FromKilograms(Math.Max(stock.OnHand.Kilograms - kg, 0.0)) };
+    // Resin of a lot that was not counted is not taken from the one that was.
+    private static ResinStock? Used(ResinStock? stock, double kg, string? lot) => stock is null || (lot ?? stock.Lot) != stock.Lot ? stock : stock with { OnHand = Mass.FromKilograms(Math.Max(stock.OnHand.Kilograms - kg, 0.0)) };
 
-    // The wood of a table leaves its stack when it is poured, as far as the stack still has it.
+    // The wood of a table leaves its stack with its first layer, as far as the stack still has it.
     private Refusal? On(Poured fact)
     {
-        var refusal = WithPour(fact.Pour, pour => pour with { PouredAt = entry.HappenedAt });
-        if (refusal is not null)
+        var refusal = WithPour(fact.Pour, pour => pour with { PouredAt = entry.HappenedAt, Layers = pour.Layers.Add(new(entry.Number, entry.HappenedAt, fact.DepthMm ?? pour.LeftMm)) });
+        if (refusal is not null || pours[fact.Pour].Layers.Count > 1)
             return refusal;
         foreach (var piece in pours[fact.Pour].Plan.Pieces.Where(piece => piece.Stack is not null && stacks.ContainsKey(piece.Stack)))
             Take(piece.Stack!, Math.Min(PieceFootage.Of(piece), stacks[piece.Stack!].Footage.Count), null, sure: true);

@@ -25,6 +25,30 @@ public sealed class ChargeWickTests
         Assert.DoesNotContain("wick", Sheet(book).Next.Do, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("149", "148")]
+    [InlineData("149", "147")]
+    public void Bulbs_nearly_alike_under_a_setting_far_apart_tell_of_a_dry_wick(string dry, string wet)
+    {
+        var book = DemonstrationBook.Open();
+        Assert.True(Question.Asks(Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(ChargeGauge.Write(book, "C-61", new(dry, wet, null, "Pell"), PostedKey.None)).Reasons));
+
+        Done(ChargeGauge.Write(book, "C-61", new(dry, wet, null, "Pell", Keep: true), PostedKey.None));
+        Assert.NotNull(((Outcome<ChargeRun>.Done)Sheet(book).Run).Value.Frozen);
+        Assert.StartsWith("Wet or change the wick", Sheet(book).Next.Do, StringComparison.Ordinal);
+        Assert.Equal("Leave the setting.", Sheet(book).Caution!.Value.First);
+    }
+
+    [Fact]
+    public void Bulbs_near_each_other_are_believed_where_they_are_set_so()
+    {
+        var book = DemonstrationBook.Open();
+        Done(ChargeSet.Write(book, "C-61", new("150", "145", "conditioning", "Pell"), PostedKey.None));
+
+        Done(ChargeGauge.Write(book, "C-61", new("149", "147", null, "Pell"), PostedKey.None));
+        Assert.Null(((Outcome<ChargeRun>.Done)Sheet(book).Run).Value.Frozen);
+    }
+
     [Fact]
     public void What_would_have_been_set_is_said_but_not_proposed()
     {

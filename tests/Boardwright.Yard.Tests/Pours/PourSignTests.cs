@@ -9,7 +9,7 @@ namespace Boardwright.Yard.Tests.Pours;
 /// <summary>A student's wood at 13.8 % (T-8, invented): warned in words, allowed with a signature that stays with the pour.</summary>
 public sealed class PourSignTests
 {
-    private static readonly MixTyped Mix = new("5.00", "1.90", "2", "5", "A-26-09", "B-26-07", "Wren", AsWeighed: false);
+    private static readonly MixTyped Mix = new("5.00", "1.90", "2", "5", "A-26-09", "B-26-07", "Wren", Keep: true);
 
     private readonly YardBook book = DemonstrationBook.Open();
 
@@ -29,7 +29,7 @@ public sealed class PourSignTests
         Done(PourSign.Write(book, "T-8", "Ivo Marl", hasRead: true, "Wren", PostedKey.None));
 
         Done(PourWeigh.Write(book, "T-8", Mix, PostedKey.None));
-        Done(PourFill.Write(book, "T-8", null, "Wren", PostedKey.None));
+        Done(PourFill.Write(book, "T-8", "40", "Wren", PostedKey.None));
 
         var signed = book.State.Pours["T-8"].RiskSigned!;
         Assert.Equal(("Ivo Marl", "Wren"), (signed.By, signed.Witness));

@@ -1,6 +1,7 @@
 using Boardwright.Quantities;
 using Boardwright.Testing;
 using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.Facts;
 using Boardwright.Yard.UseCases;
 
 namespace Boardwright.Yard.Tests.Pours;
@@ -8,7 +9,7 @@ namespace Boardwright.Yard.Tests.Pours;
 /// <summary>Writing a pour, step by step, as typed.</summary>
 public sealed class PourWriteTests
 {
-    private static readonly MixTyped Right = new("5.06", "1.92 kg", "2", "5", "A-26-09", "B-26-07", "Wren", AsWeighed: false);
+    private static readonly MixTyped Right = new("5.06", "1.92 kg", "2", "5", "A-26-09", "B-26-07", "Wren", Keep: true);
 
     private readonly YardBook book = DemonstrationBook.Open();
 
@@ -27,14 +28,17 @@ public sealed class PourWriteTests
     [Fact]
     public void Weighings_off_ratio_are_asked_about_and_written_only_as_weighed()
     {
-        var off = Right with { PartB = "2.60" };
+        var off = Right with { PartB = "2.60", Keep = false };
+        Today("T-7");
 
-        var refused = Assert.Single(Refused(PourWeigh.Write(book, "T-1", off, PostedKey.None)));
-        Done(PourWeigh.Write(book, "T-1", off with { AsWeighed = true }, PostedKey.None));
+        var reasons = Refused(PourWeigh.Write(book, "T-7", off, PostedKey.None));
+        var refused = Assert.Single(reasons);
+        Assert.True(Question.Asks(reasons));
+        Done(PourWeigh.Write(book, "T-7", off with { Keep = true }, PostedKey.None));
 
         Assert.Equal("Ratio", refused.What);
         Assert.Contains("1.92 kg of B", refused.Accepted, StringComparison.Ordinal);
-        Assert.Equal(2.60, book.State.Pours["T-1"].Mixes[0].PartB.Kilograms, 1e-9);
+        Assert.Equal(2.60, book.State.Pours["T-7"].Mixes[0].PartB.Kilograms, 1e-9);
     }
 
     [Fact]
@@ -48,10 +52,44 @@ public sealed class PourWriteTests
     [Fact]
     public void An_old_lot_is_asked_about()
     {
-        var late = DemonstrationBook.Open(new(2026, 12, 31));
-        Done(late.Write("Wren", new Boardwright.Yard.Book.Facts.ResinCounted("slow casting", Boardwright.Yard.Book.Facts.ResinPart.B, 3.0, "B-25-01", new(2026, 6, 30))));
+        Today("T-7");
+        Done(book.Write("Wren", new ResinCounted("slow casting", ResinPart.B, 3.0, "B-25-01", new(2026, 6, 30))));
 
-        Assert.Contains(Refused(PourWeigh.Write(late, "T-8", Right with { LotB = "B-25-01" }, PostedKey.None)), refusal => refusal.What == "Lot B-25-01");
+        Assert.Equal("Lot B-25-01", Assert.Single(Refused(PourWeigh.Write(book, "T-7", Right with { LotB = "B-25-01", Keep = false }, PostedKey.None))).What);
+    }
+
+    [Fact]
+    public void Mix_for_another_day_of_wood_still_wet_and_a_lot_nobody_counted_is_asked_about()
+    {
+        var before = book.State.Resins["slow casting"].PartB!.OnHand.Kilograms;
+        var odd = new MixTyped("5.67", "2.16", "2", "5", "A-26-09", "B-99", "Wren");
+
+        var reasons = Refused(PourWeigh.Write(book, "T-5", odd, PostedKey.None));
+        Assert.True(Question.Asks(reasons));
+        Assert.Equal(["Lot of part B", "Another day", "Wood of S-21"], reasons.Select(reason => reason.What));
+        Assert.Empty(book.State.Pours["T-5"].Mixes);
+
+        Done(PourWeigh.Write(book, "T-5", odd with { Keep = true }, PostedKey.None));
+        Assert.Equal(before, book.State.Resins["slow casting"].PartB!.OnHand.Kilograms, 1e-9);
+        Assert.Equal("B-99", book.State.Pours["T-5"].Mixes[0].LotB);
+    }
+
+    [Fact]
+    public void Mix_past_its_gel_time_has_set_in_the_bucket_and_is_not_poured()
+    {
+        Done(PourWeigh.Write(book, "T-1", Right, PostedKey.None));
+        Assert.StartsWith("Pour it at once", Sheet("T-1", book.Now.AddHours(1.0)).NextDo, StringComparison.Ordinal);
+
+        var later = book.Now.AddDays(3.0);
+        Assert.Contains("set in the bucket", Sheet("T-1", later).NextDo, StringComparison.Ordinal);
+        var (liquid, set) = PourBucket.Of(book.State, book.State.Pours["T-1"], later);
+        Assert.Empty(liquid);
+        Assert.Single(set);
+
+        // What was mixed yesterday and is typed in as poured now.
+        var old = DemonstrationBook.Open();
+        Done(old.Write([new NewEntry("Wren", new ResinMixed("T-1", 5.06, 1.92, 2, 5.0, "A-26-09", "B-26-07"), old.Now.AddDays(-2.0))]));
+        Assert.Contains("fresh mix", Assert.Single(Refused(PourFill.Write(old, "T-1", null, "Wren", PostedKey.None))).Accepted, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -121,6 +159,10 @@ public sealed class PourWriteTests
         Assert.Equal("soft all over; no bubbles", pour.Seen);
         Assert.NotNull(Done(PourSheet.Of(book.State, "T-1", null)).Soft);
     }
+
+    private PourSheet Sheet(string tag, DateTime now) => Done(PourSheet.Of(book.State, tag, null, null, now));
+
+    private void Today(string tag) => Done(PourMove.Write(book, tag, "2026-11-02", "2026-11-09", "a free day", "Wren", PostedKey.None));
 
     private static T Done<T>(Outcome<T> outcome) => Assert.IsType<Outcome<T>.Done>(outcome).Value;
 

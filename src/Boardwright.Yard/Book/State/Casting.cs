@@ -23,7 +23,17 @@ public sealed record Pour
 
     public ImmutableList<Mix> Mixes { get; init; } = [];
 
+    /// <summary>When resin last went into the mould.</summary>
     public DateTime? PouredAt { get; init; }
+
+    /// <summary>What went in, layer by layer.</summary>
+    public ImmutableList<LayerPoured> Layers { get; init; } = [];
+
+    /// <summary>Still to be poured, mm.</summary>
+    public double LeftMm => Math.Max(0.0, Plan.DepthMm - Layers.Sum(layer => layer.DepthMm));
+
+    /// <summary>Nothing more is to be poured; a depth is not measured closer than a few millimetres.</summary>
+    public bool IsFull => Layers.Count > 0 && LeftMm < 5.0;
 
     public DateTime? DemouldedAt { get; init; }
 
@@ -37,6 +47,10 @@ public sealed record Pour
 /// <param name="Witness">Who of the yard was there.</param>
 public sealed record RiskSigned(long Entry, DateTime At, string By, string Warning, string Witness);
 
+/// <summary>Resin that went into a mould at one time.</summary>
+/// <param name="DepthMm">How much higher it stood then, mm.</param>
+public sealed record LayerPoured(long Entry, DateTime At, double DepthMm);
+
 /// <summary>Resin weighed for a pour.</summary>
 public sealed record Mix(long Entry, DateTime At, Mass PartA, Mass PartB, int Buckets, Elapsed Each, string? LotA, string? LotB);
 
@@ -46,5 +60,5 @@ public sealed record CastingClass(string Tag, DateOnly PourOn, DateOnly DemouldO
 /// <summary>A resin, its label, and what is left of it.</summary>
 public sealed record Resin(string Name, ResinListed Label, ResinStock? PartA, ResinStock? PartB);
 
-/// <summary>Stock of one part: the last count less what was mixed since.</summary>
+/// <summary>Stock of one part: the last count less what was mixed of that lot since.</summary>
 public sealed record ResinStock(Mass OnHand, DateTime CountedAt, string? Lot, DateOnly? ExpiresOn);

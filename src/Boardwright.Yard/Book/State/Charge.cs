@@ -106,8 +106,19 @@ public sealed record Gauge(long Entry, DateTime At, Temperature? DryBulb, Temper
     // Air in a kiln is never quite saturated: a wet bulb this near the dry one tells of its wick, not of the air.
     private const double NearKelvins = 0.5;
 
+    // Two bulbs read by hand repeat to about 1 °F each: this near they are alike, where the setting wants them far apart. Common practice, no source.
+    private const double AlikeFahrenheit = 2.05;
+    private const double FarFahrenheit = 8.0;
+
+    /// <summary>What the controller was set to when it was read; null before the first setting.</summary>
+    public Setting? Set { get; init; }
+
     /// <summary>True when the wet bulb reads as the dry one does: the wick is dry or off, and no humidity follows from it.</summary>
-    public bool WickInDoubt => DryBulb is { } dry && WetBulb is { } wet && (dry - wet).Kelvins < NearKelvins;
+    public bool WickInDoubt => DryBulb is { } dry && WetBulb is { } wet && IsWickInDoubt(dry, wet, Set);
+
+    /// <summary>The same of two bulbs: alike, or alike within 2 °F while the setting holds them 8 °F or more apart.</summary>
+    public static bool IsWickInDoubt(Temperature dryBulb, Temperature wetBulb, Setting? set) => (dryBulb - wetBulb).Kelvins < NearKelvins
+        || (set is not null && (dryBulb - wetBulb).FahrenheitDegrees <= AlikeFahrenheit && (set.DryBulb - set.WetBulb).FahrenheitDegrees >= FarFahrenheit);
 }
 
 /// <summary>A gap in the drying; nothing is drawn across it.</summary>

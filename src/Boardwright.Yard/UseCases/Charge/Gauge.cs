@@ -30,7 +30,7 @@ public static class ChargeGauge
             read.Refuse(dry is null ? "Dry bulb" : "Wet bulb", "nothing", "both bulbs: one alone says nothing of the air");
         if (wet > dry)
             read.Refuse("Wet bulb", typed.WetBulb, string.Create(CultureInfo.InvariantCulture, $"at most the dry bulb, {dry.Value.Fahrenheit:0} °F"));
-        if (read.Refusals.Count == 0 && !typed.Keep && dry is { } air && wet is { } wick && air.Fahrenheit - wick.Fahrenheit < 0.5)
+        if (read.Refusals.Count == 0 && !typed.Keep && dry is { } air && wet is { } wick && Book.State.Gauge.IsWickInDoubt(air, wick, charge.Settings.LastOrDefault()))
             return Question.Of("Wet bulb as high as the dry one", $"{typed.DryBulb} / {typed.WetBulb}", "a clean wet wick in moving air, read again; a dry wick says nothing");
 
         return read.Then(() => key.Write(book, by, new GaugeRead(tag, dry?.Celsius, wet?.Celsius, pressure?.Pascals, core?.Celsius, CondensateL: litres, Note: ChargeSet.Note(typed.Note)), ChargeSet.AsEntered(typed)));

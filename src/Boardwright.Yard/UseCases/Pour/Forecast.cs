@@ -56,14 +56,18 @@ public sealed record PourCure(CastingResin Resin, PourShop Shop, PourForecast? M
         ? LabelRule.Reaches(Resin.Label, Shop.Air.Then(Elapsed.FromHours(hour), Temperature.FromCelsius(WarmCelsius)), label) is { } reached ? Math.Max(0.0, reached.Hours - hour) : null
         : null;
 
+    /// <summary>Depth that heats as one, mm: as planned, or what was poured last and, before that had gelled, just before it.</summary>
+    internal static double DepthMm(Pour pour, CastingResin resin) => pour.Layers.Count == 0 ? pour.Plan.DepthMm
+        : pour.Layers.Where(layer => (pour.Layers[^1].At - layer.At).TotalHours <= (resin.Label.Gel?.Hours ?? 0.0)).Sum(layer => layer.DepthMm);
+
     private static Outcome<PourCure> Work(YardState state, Pour pour, PourShop shop) => PourModel.Resin(state, pour.Plan.Resin).Then(resin =>
     {
         var begun = pour.PouredAt ?? pour.PourOn.ToDateTime(UsualHour);
         var planned = (pour.DemouldOn.ToDateTime(UsualHour) - begun).TotalHours;
         if (resin.Curing is not { } curing)
             return (Outcome<PourCure>)new PourCure(resin, shop, null, planned);
-        var depth = Length.FromMillimetres(pour.Plan.DepthMm);
-        Length? edge = pour.Plan.ThinnestMm is { } thin and >= 0.5 && thin < pour.Plan.DepthMm ? Length.FromMillimetres(thin) : null;
+        var depth = Length.FromMillimetres(DepthMm(pour, resin));
+        Length? edge = pour.Plan.ThinnestMm is { } thin and >= 0.5 && thin < depth.Millimetres ? Length.FromMillimetres(thin) : null;
         return UsualWall.Then(wall => PourForecast.Of(new CureSection { Resin = curing, Layers = [new(depth, default)], Wall = wall, Shop = shop.Air }, edge, Math.Clamp(planned, 72.0, 240.0)))
             .Then<PourCure>(model => new PourCure(resin, shop, model, planned));
     });

@@ -18,7 +18,14 @@ public static class PourModel
     public static Outcome<PourVolume> Volume(Pour pour)
     {
         ArgumentNullException.ThrowIfNull(pour);
-        return Inside(pour.Plan.Mould).Then(mould => Wood(pour.Plan).Then(wood => PourVolume.Around(mould, Length.FromMillimetres(pour.Plan.DepthMm), wood, ReadingAllowance.Usual)));
+        return Volume(pour, pour.Plan.DepthMm);
+    }
+
+    /// <summary>Resin around the wood up to a height over the bottom, mm.</summary>
+    public static Outcome<PourVolume> Volume(Pour pour, double depthMm)
+    {
+        ArgumentNullException.ThrowIfNull(pour);
+        return Inside(pour.Plan.Mould).Then(mould => Wood(pour.Plan).Then(wood => PourVolume.Around(mould, Length.FromMillimetres(depthMm), wood, ReadingAllowance.Usual)));
     }
 
     /// <summary>What to weigh, with the plan's waste.</summary>
@@ -48,7 +55,7 @@ public static class PourModel
     public static IReadOnlyList<Pour> Next(YardState state, string resin)
     {
         ArgumentNullException.ThrowIfNull(state);
-        var open = state.Pours.Values.Where(pour => pour.PouredAt is null && pour.Mixes.Count == 0 && pour.Plan.Resin == resin).ToList();
+        var open = state.Pours.Values.Where(pour => pour.PouredAt is null && pour.Plan.Resin == resin && PourBucket.Of(state, pour, state.Today.ToDateTime(default)).Liquid.Count == 0).ToList();
         var next = open.Where(pour => pour.PourOn >= state.Today).Select(pour => pour.PourOn).DefaultIfEmpty(state.Today).Min();
         return [.. open.Where(pour => pour.PourOn <= next)];
     }

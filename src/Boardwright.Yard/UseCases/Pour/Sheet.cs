@@ -45,6 +45,15 @@ public sealed record PourSheet
     /// <summary>The cure behind the figures and the curve.</summary>
     public required PourCure Cure { get; init; }
 
+    /// <summary>How deep one layer may be.</summary>
+    public required PourLayers Layers { get; init; }
+
+    /// <summary>What stands mixed.</summary>
+    public required PourBucket Bucket { get; init; }
+
+    /// <summary>It was poured off ratio: no forecast is made of it.</summary>
+    public required bool WillNotCure { get; init; }
+
     /// <summary>What the model advises, sentence by sentence.</summary>
     public required IReadOnlyList<string> Advice { get; init; }
 
@@ -62,22 +71,25 @@ public sealed record PourSheet
     /// <param name="state">The yard.</param>
     /// <param name="tag">The pour's.</param>
     /// <param name="shop">Shop temperatures every six hours as a person expects them; null for the book's own.</param>
+    /// <param name="now">Null for the afternoon of the yard's day.</param>
     /// <param name="asked">Bubbles or sinking, asked about before they are written; null for what the record says.</param>
-    public static Outcome<PourSheet> Of(YardState state, string tag, string? shop, string? asked = null)
+    public static Outcome<PourSheet> Of(YardState state, string tag, string? shop, string? asked = null, DateTime? now = null)
     {
         ArgumentNullException.ThrowIfNull(state);
         if (!state.Pours.TryGetValue(tag, out var pour))
             return new Refusal("pour", tag, $"a pour of the book: {string.Join(", ", state.Pours.Keys)}");
         return PourShop.For(state, pour, shop).Then(air => PourCure.For(state, pour, air)).Then(cure => PourModel.Volume(pour).Then(volume => PourModel.Mix(state, pour).Then(mix =>
-            PourModel.HeldDown(state, pour).Then<PourSheet>(held => Make(state, pour, cure, volume, mix, held) with { Blemishes = PourBlemish.Of(pour, cure, asked) }))));
+            PourModel.HeldDown(state, pour).Then<PourSheet>(held => Make(state, pour, cure, volume, mix, held, now ?? state.Today.ToDateTime(PourCure.UsualHour)) with { Blemishes = PourBlemish.Of(pour, cure, asked) }))));
     }
 
-    private static PourSheet Make(YardState state, Pour pour, PourCure cure, PourVolume volume, CastingMix mix, IReadOnlyList<(CastingWood Piece, HoldDown Held)> held)
+    private static PourSheet Make(YardState state, Pour pour, PourCure cure, PourVolume volume, CastingMix mix, IReadOnlyList<(CastingWood Piece, HoldDown Held)> held, DateTime now)
     {
         var pieces = held.Select((one, index) => Piece(state, pour, cure.Resin, one.Piece, one.Held, index)).ToList();
-        var faults = FaultsOf(pour, cure.Resin, held, pieces);
+        var (layers, bucket) = (PourLayers.Of(pour, cure), PourBucket.Of(state, pour, now));
+        var faults = FaultsOf(pour, cure, layers, InBucket(state, pour, bucket), held, pieces);
         var soft = PourSoft.Of(state, pour, cure);
-        var (next, why) = PourNext.For(pour, cure, soft, faults);
+        var (next, why) = PourNext.For(pour, cure, soft, faults, layers, bucket);
+        var hopeless = pour.PouredAt is not null && PourSoft.WillNotCure(cure.Resin, pour);
         return new()
         {
             Pour = pour,
@@ -87,9 +99,12 @@ public sealed record PourSheet
             Pieces = pieces,
             Faults = faults,
             ToSign = pour.PouredAt is null && !PourSign.MayGoOn(pour) ? PourSign.Warning(pour) : null,
-            CureFigures = [.. PourFigures.Cure(pour, cure)],
+            CureFigures = hopeless ? [] : [.. PourFigures.Cure(pour, cure)],
             Cure = cure,
-            Advice = cure.Model is { } model ? PourAdvice.For(model, cure.Resin.Label) : ["The book does not say how this resin cures: only the label's hours are shown."],
+            Layers = layers,
+            Bucket = bucket,
+            WillNotCure = hopeless,
+            Advice = hopeless ? ["As weighed it will not cure, at any hour and in any warmth: no hours are forecast."] : cure.Model is { } model ? PourAdvice.For(model, cure.Resin.Label) : ["The book does not say how this resin cures: only the label's hours are shown."],
             Soft = soft,
             NextDo = next,
             NextWhy = why,
@@ -120,17 +135,26 @@ public sealed record PourSheet
 
     private const double StillWetPoints = 1.0; // nearer than that a meter does not tell
 
-    private static List<string> FaultsOf(Pour pour, Casting.Resin resin, IReadOnlyList<(CastingWood Piece, HoldDown Held)> held, IReadOnlyList<PourPiece> pieces)
+    // Depth the liquid mix fills, mm; all of the plan while nothing is mixed.
+    private static double InBucket(YardState state, Pour pour, PourBucket bucket) =>
+        bucket.Liquid.Count > 0 && PourLayers.Fills(state, pour, bucket.LiquidMass) is Outcome<double>.Done(var mm) ? mm : pour.Plan.DepthMm;
+
+    private static List<string> FaultsOf(Pour pour, PourCure cure, PourLayers layers, double inBucketMm, IReadOnlyList<(CastingWood Piece, HoldDown Held)> held, IReadOnlyList<PourPiece> pieces)
     {
         var faults = pieces.Where(piece => piece.IsTooWet && !PourSign.MayGoOn(pour)).Select(piece => $"Piece {piece.Name}: {piece.Moisture}.").ToList();
-        if (resin.Label.DeepestPour is { } deepest && pour.Plan.DepthMm > deepest.Millimetres)
+        if (pour.Layers.Count > 0 || Math.Round(inBucketMm) <= layers.MostMm)
+            return faults;
+        var hot = cure.Model is { IsSafe: false } model ? $" All at once it comes to {model.Centre.PeakCelsius:0} °C, over the limit of {model.Section.Resin.PeakCelsiusMax:0}." : "";
+        if (layers.Layers < 2)
         {
-            var pours = (int)Math.Ceiling(pour.Plan.DepthMm / deepest.Millimetres);
-            var layer = Length.FromMillimetres(pour.Plan.DepthMm / pours);
-            var first = held.Select(one => FirstLayer.Of(one.Piece, resin.DensityMixed, layer)).ToList();
-            faults.Add($"{pour.Plan.DepthMm:0} mm is too deep for one pour: the label allows {deepest.Millimetres:0}. In {pours} pours of {layer.Millimetres:0} mm the wood ({first.Max(one => one.WoodKilogramsPerSquareMetre):0.0} kg/m²) {(first.Any(one => one.Floats) ? "floats" : "does not float")} in the first ({first.Max(one => one.ResinKilogramsPerSquareMetre):0.0} kg/m² displaced).");
+            faults.Add($"{pour.Plan.DepthMm:0} mm: {layers.Words(pour)}.{hot}");
+            return faults;
         }
 
+        var layer = Length.FromMillimetres(layers.LayerMm(pour));
+        var first = held.Select(one => FirstLayer.Of(one.Piece, cure.Resin.DensityMixed, layer)).ToList();
+        var wood = first.Count == 0 ? "" : $" the wood ({first.Max(one => one.WoodKilogramsPerSquareMetre):0.0} kg/m²) {(first.Any(one => one.Floats) ? "floats" : "does not float")} in the first ({first.Max(one => one.ResinKilogramsPerSquareMetre):0.0} kg/m² displaced)";
+        faults.Add($"{pour.Plan.DepthMm:0} mm is too deep for one pour: at most {layers.MostMm:0} mm ({layers.Why}). In {layers.Layers} pours of {layer.Millimetres:0.#} mm{wood}.{hot} No signature lifts this.");
         return faults;
     }
 }

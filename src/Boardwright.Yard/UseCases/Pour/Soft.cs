@@ -34,5 +34,8 @@ public sealed record PourSoft(MixCheck? Check, IReadOnlyList<SoftCause> Causes, 
         return pour.Mixes.Count > 0 && MixCheck.Of(resin, Mass.FromKilograms(pour.Mixes.Sum(mix => mix.PartA.Kilograms)), Mass.FromKilograms(pour.Mixes.Sum(mix => mix.PartB.Kilograms))) is Outcome<MixCheck>.Done(var check) ? check : null;
     }
 
+    /// <summary>Whether the ratio as weighed says that it never gets hard: no hours are forecast for it then.</summary>
+    public static bool WillNotCure(Casting.Resin resin, Pour pour) => CheckOf(resin, pour) is { Verdict: MixVerdict.Wrong };
+
     private static bool Holds(string text, string[] words) => words.Any(word => text.Contains(word, StringComparison.OrdinalIgnoreCase));
 }

@@ -1,7 +1,7 @@
-using Boardwright.Casting;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
+using Boardwright.Yard.Book.State;
 
 namespace Boardwright.Yard.UseCases;
 
@@ -13,10 +13,10 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="LotA">Of part A.</param>
 /// <param name="LotB">Of part B.</param>
 /// <param name="By">Who weighed.</param>
-/// <param name="AsWeighed">True to write weighings that are off ratio, as they were.</param>
-public sealed record MixTyped(string? PartA, string? PartB, string? Buckets, string? MinutesEach, string? LotA, string? LotB, string? By, bool AsWeighed);
+/// <param name="Keep">True to write what was asked about as it is.</param>
+public sealed record MixTyped(string? PartA, string? PartB, string? Buckets, string? MinutesEach, string? LotA, string? LotB, string? By, bool Keep = false);
 
-/// <summary>Writes a mix. Both lots have to be named; weighings off ratio or an old lot are asked about before they are written.</summary>
+/// <summary>Writes a mix. Both lots have to be named; weighings off ratio, a lot that is old or not in the book, another day than planned and wood still wet are asked about before they are written; a layer too deep is not written.</summary>
 public static class PourWeigh
 {
     /// <summary>Writes it, or says why not.</summary>
@@ -34,33 +34,24 @@ public static class PourWeigh
         var lotB = read.Named("Lot of part B", typed.LotB, "the lot on the can; an unlabelled can is not poured");
         var by = read.By(state, typed.By);
         var pour = state.Pours.GetValueOrDefault(tag);
-        if (read.Refusals.Count == 0 && !typed.AsWeighed && pour is not null)
-            Question(state, pour.Plan.Resin, a, b, lotA, lotB, read);
-        if (pour is not null)
+        var at = read.Time(book, key);
+        if (key.IsKept(state))
+            return read.Then(() => key.Write(book, by, new ResinMixed(tag, a.Kilograms, b.Kilograms, buckets, minutes, lotA, lotB))); // it came again: nothing is judged or written twice
+        if (read.Refusals.Count == 0 && pour is not null)
+            Layer(state, pour, a + b, at, read);
+        if (pour is not null && read.Refusals.Count == 0)
             PourSign.Demand(pour, read);
+        if (read.Refusals.Count == 0 && !typed.Keep && pour is not null && PourQuestions.Of(state, pour, a, b, (lotA, lotB), at) is { Count: > 0 } questions)
+            return new Outcome<IReadOnlyList<Entry>>.Refused(questions);
         return read.Then(() => key.Write(book, by, new ResinMixed(tag, a.Kilograms, b.Kilograms, buckets, minutes, lotA, lotB),
             new Dictionary<string, string>(StringComparer.Ordinal) { ["part_a_kg"] = typed.PartA!, ["part_b_kg"] = typed.PartB! }));
     }
 
-    private static void Question(YardState state, string name, Mass a, Mass b, string lotA, string lotB, Typed read)
+    // What stands mixed in other buckets goes into the same layer.
+    private static void Layer(YardState state, Pour pour, Mass mixed, DateTime at, Typed read)
     {
-        if (PourModel.Resin(state, name) is not Outcome<Casting.Resin>.Done(var resin))
-            return;
-        switch (MixCheck.Of(resin, a, b))
-        {
-            case Outcome<MixCheck>.Done({ Verdict: MixVerdict.Wrong } check):
-                read.Refuse("Ratio", $"{check.OffShare * 100.0:+0.0;-0.0} % part B", $"within 5 %: {resin.HardenerPerResin * a.Kilograms:0.00} kg of B for {a.Kilograms:0.00} kg of A. It will not cure: weigh again, or tick \"as weighed\"");
-                break;
-            case Outcome<MixCheck>.Refused(var reasons):
-                read.Refuse(reasons[0].What, reasons[0].Given, reasons[0].Accepted);
-                break;
-        }
-
-        var stock = state.Resins[name];
-        foreach (var (part, lot) in new[] { (stock.PartA, lotA), (stock.PartB, lotB) })
-        {
-            if (part is { ExpiresOn: { } day } && part.Lot == lot && day < state.Today)
-                read.Refuse($"Lot {lot}", $"use by {day:d MMM yyyy}", "a lot in date; test a small cup first, or tick \"as weighed\"");
-        }
+        var all = mixed + PourBucket.Of(state, pour, at).LiquidMass;
+        if (PourLayers.Of(state, pour) is Outcome<PourLayers>.Done(var layers) && PourLayers.Fills(state, pour, all) is Outcome<double>.Done(var mm))
+            layers.Demand(pour, "Depth in one layer", $"{all.Kilograms:0.00} kg, which fill {mm:0} mm", mm, at, read);
     }
 }

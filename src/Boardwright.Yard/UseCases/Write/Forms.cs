@@ -42,8 +42,8 @@ public sealed record YardForm(string Do, Duties For, IReadOnlyList<FormLink> Lin
             new("Take an order", Duties.Office, [new("", "a customer asks for something by a day", "/promises/new")]),
             new("Write a load that leaves", Duties.Hands | Duties.Office, [.. state.Orders.Values.Where(order => order.IsOpen).OrderBy(order => order.DueOn)
                 .Select(order => new FormLink(order.Tag, $"{order.Customer}, {order.Lines[0].Asked.Goods}, due {DayWords.Of(order.DueOn, state.Today)}", $"/promises/{order.Tag}/ship"))]),
-            new("Weigh a mix of resin", Duties.Casting, [.. pours.Where(pour => pour.PouredAt is null).Select(pour => Of(state, pour, "mix"))]),
-            new("Write a pour", Duties.Casting, [.. pours.Where(pour => pour is { PouredAt: null, Mixes.Count: > 0 }).Select(pour => Of(state, pour, "poured"))]),
+            new("Weigh a mix of resin", Duties.Casting, [.. pours.Where(pour => !pour.IsFull).Select(pour => Of(state, pour, "mix"))]),
+            new("Write a pour", Duties.Casting, [.. pours.Where(pour => PourBucket.Of(state, pour, state.Today.ToDateTime(default)).Liquid.Count > 0).Select(pour => Of(state, pour, "poured"))]),
             new("Take a table out of its mould", Duties.Casting, [.. pours.Where(pour => pour.PouredAt is not null).Select(pour => Of(state, pour, "demould"))]),
             new("Take another day for a pour", Duties.Casting | Duties.Office, [.. pours.Where(pour => pour.PouredAt is null).Select(pour => Of(state, pour, "move"))]),
             new("Read the shop’s temperature", Duties.Casting, state.Resins.Count == 0 ? [] : [new("", $"{(state.ShopC.Count > 0 ? $"last read {state.ShopC.Keys.Last():d MMM HH:mm}" : "never read")}", "/pours/shop")]),
