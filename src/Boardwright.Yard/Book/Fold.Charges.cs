@@ -119,7 +119,8 @@ internal sealed partial class Fold
     {
         Gauges = charge.Gauges.Add(new(
             entry.Number, entry.HappenedAt, Celsius(fact.DryBulbC), Celsius(fact.WetBulbC), fact.PressurePa is { } pa ? Pressure.FromPascals(pa) : null, Celsius(fact.CoreC),
-            fact.CondensateL, fact.EnergyKwh, fact.Note) { Set = charge.Settings.LastOrDefault(set => set.At <= entry.HappenedAt) }),
+            fact.CondensateL, fact.EnergyKwh, fact.Note)
+        { Set = charge.Settings.LastOrDefault(set => set.At <= entry.HappenedAt) }),
     });
 
     private Refusal? On(Interrupted fact) => fact.To < fact.From
