@@ -76,7 +76,7 @@ public static class Read
 
     /// <summary>A mass.</summary>
     public static Outcome<Mass> Mass(string what, string text) =>
-        From(Masses, what, text, Quantities.Mass.Accepts, Quantities.Mass.FromKilograms, "0 to 1e7 kg");
+        From(Masses, what, Meant(text), Quantities.Mass.Accepts, Quantities.Mass.FromKilograms, "0 to 1e7 kg");
 
     /// <summary>A temperature.</summary>
     public static Outcome<Temperature> Temperature(string what, string text) =>

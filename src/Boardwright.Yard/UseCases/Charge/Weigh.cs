@@ -1,5 +1,6 @@
 using System.Globalization;
 using Boardwright.Quantities;
+using Boardwright.Quantities.Reading;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.Facts;
 
@@ -22,6 +23,7 @@ public static class ChargeWeigh
     public const string WhyGained = "Why it gained";
 
     private const double GramsPerPound = 453.59237;
+    private static readonly char[] Letters = [.. "abcdefghijklmnopqrstuvwxyz ABCDEFGHIJKLMNOPQRSTUVWXYZ."];
 
     /// <summary>Causes offered; any other words are taken as well.</summary>
     public static IReadOnlyList<string> GainCauses { get; } = ["door left open", "spray or steam ran", "rain or snow came in", "wetter wood beside it", "not known"];
@@ -68,11 +70,28 @@ public static class ChargeWeigh
         var grams = weight.Grams;
         if (grams >= row.LowG && grams <= row.HighG)
             return null;
-        var inPounds = grams * GramsPerPound / 1000.0;
-        var pounds = inPounds >= row.LowG && inPounds <= row.HighG ? " Was it pounds? Write lb behind it." : "";
-        var why = grams < row.LowG ? "Was wood lost? Then write its weight before and after." : "Has it gained? A door left open, or another board.";
-        return Question.Of($"Sample {row.Sample.Name} is out of trend", text, string.Create(CultureInfo.InvariantCulture, $"{row.LowG:#,0} to {row.HighG:#,0} g after {row.Last.Weight.Grams:#,0} g on {row.Last.At:d MMM}. {why}{pounds}"));
+        var meant = Meant(row, text, grams);
+        var why = meant.Count > 0 ? $"Were these {meant[0].Unit}: {meant[0].Meaning.Words}?"
+            : grams < row.LowG ? "Was wood lost? Then write its weight before and after." : "Has it gained? A door left open, or another board.";
+        return Question.Of(OutOfTrend(row.Sample.Name), text, string.Create(CultureInfo.InvariantCulture, $"{row.LowG:#,0} to {row.HighG:#,0} g after {row.Last.Weight.Grams:#,0} g on {row.Last.At:d MMM}. {why}")) with { Meant = [.. meant.Select(one => one.Meaning)] };
     }
+
+    /// <summary>What the question about a sample's weight is called.</summary>
+    public static string OutOfTrend(string sample) => $"Sample {sample} is out of trend";
+
+    // The same figures in another unit, where the trend has them; a scale that shows pounds may be read without its point.
+    private static List<(string Unit, Meaning Meaning)> Meant(SampleRow row, string text, double grams)
+    {
+        var figures = text[(text.LastIndexOf('=') + 1)..].Trim().TrimEnd(Letters);
+        if (Read.Number("", figures) is not Outcome<double>.Done(var number))
+            return [];
+        return [.. new[] { ("pounds", "lb", number, GramsPerPound), ("kilograms", "kg", number, 1000.0), ("grams", "g", number, 1.0), ("pounds", "lb", number / 1000.0, GramsPerPound) }
+            .Where(one => Math.Abs(one.Item3 * one.Item4 - grams) > 1e-6 && one.Item3 * one.Item4 >= row.LowG && one.Item3 * one.Item4 <= row.HighG).Take(1)
+            .Select(one => (one.Item1, Say(text, one.Item3, one.Item2, one.Item4)))];
+    }
+
+    private static Meaning Say(string text, double number, string unit, double gramsPerUnit) => new(
+        string.Create(CultureInfo.InvariantCulture, $"{number:0.###} {unit} = {number * gramsPerUnit:#,0} g"), string.Create(CultureInfo.InvariantCulture, $"{text} = {number:0.###}{unit}"));
 
     private static SampleDamaged? Damage(Typed read, string tag, RoundTyped typed, Dictionary<string, SampleRow> rows)
     {

@@ -12,9 +12,14 @@ internal static class StackFigures
 {
     public static IReadOnlyList<Traced> Of(YardState state, Stack stack, StackForecast? drying)
     {
-        List<Traced?> figures = [ByCharge(state, stack), LastRead(state, stack), Likely(drying), Ready(drying), Outdoor(state, stack), Dry(state, stack), Weight(state, stack, drying), Trips(state, stack, drying)];
+        List<Traced?> figures = stack.Proven
+            ? [ByCharge(state, stack), LastRead(state, stack), Likely(drying), Ready(drying), Outdoor(state, stack), Dry(state, stack), Weight(state, stack, drying), Trips(state, stack, drying)]
+            : [ByCharge(state, stack), As(stack, LastRead(state, stack)), As(stack, Likely(drying)), As(stack, Ready(drying)), Outdoor(state, stack)];
         return [.. figures.OfType<Traced>()];
     }
+
+    // While its tag is lost, footage once dry and weight are left out; what is read and forecast says as which wood.
+    private static Traced? As(Stack stack, Traced? figure) => figure is null ? null : figure with { Basis = $"If it is {stack.Species.CommonName}, which is unproven: {figure.Basis}" };
 
     // In a kiln its samples or its condensate know better than the last reading in the yard.
     private static Traced? ByCharge(YardState state, Stack stack)

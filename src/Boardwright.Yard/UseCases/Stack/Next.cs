@@ -24,6 +24,8 @@ public sealed record StackNext(string Do, string Why, string Key, string Path)
             return new($"See charge {stack.Charge}.", "It is in the kiln; its samples tell how it dries.", "The charge", $"/charges/{stack.Charge}");
         if (stack.Stage == StackStage.Gone)
             return new("Nothing is left of it.", "Its history stays in the book.", "All stacks", "/stacks");
+        if (!stack.Proven)
+            return new($"Look at an end of {stack.Tag} and settle its species.", "Its tag is lost: no price, no promise and no treatment claim until it is proven.", "Pictures of both, and sign", $"/find/tag/{stack.Tag}");
         if (stack.Stage == StackStage.KilnDried && StackRedry.Of(state, stack.Tag) is Outcome<StackRedry>.Done({ Regained: true } redry))
         {
             return redry.ByReading

@@ -29,6 +29,9 @@ public sealed record StackSheet
     /// <summary>What its footage becomes; null where no order in board feet waits for it.</summary>
     public StackParts? Parts { get; init; }
 
+    /// <summary>Said where nobody read it: in a kiln, what the samples of its charge say.</summary>
+    public required string Unread { get; init; }
+
     /// <summary>Newest first, each with who wrote it.</summary>
     public required IReadOnlyList<(MoistureReading Reading, string By)> Readings { get; init; }
 
@@ -55,7 +58,8 @@ public sealed record StackSheet
             Forecast = forecast,
             Caution = CautionFor(stack, drying),
             Next = StackNext.For(state, stack, drying, plan ?? SeasonNow.NotAsked),
-            Parts = StackParts.Of(state, stack),
+            Parts = stack.Proven ? StackParts.Of(state, stack) : null,
+            Unread = UnreadWords(state, stack),
             Readings = [.. stack.Readings.Reverse().Select(reading => (reading, ByWords(state, reading.Entry)))],
         };
     }
@@ -96,6 +100,14 @@ public sealed record StackSheet
     {
         ArgumentNullException.ThrowIfNull(stack);
         return stack.AboutSince is not { } since ? "" : today.DayNumber - since.Day().DayNumber is var days && days < 1 ? "about (taken from today) " : $"about (taken from, not counted for {days} {(days == 1 ? "day" : "days")}) ";
+    }
+
+    private static string UnreadWords(YardState state, Stack stack)
+    {
+        var samples = stack.Stage == StackStage.InKiln && state.Charges.GetValueOrDefault(stack.Charge ?? "") is { } charge
+            ? charge.SoundSamples.Where(sample => (sample.Stack ?? stack.Tag) == stack.Tag && sample.Weighings.Count > 0).ToList() : [];
+        return samples.Count == 0 ? "Nothing was measured yet. Write the first reading."
+            : string.Create(CultureInfo.InvariantCulture, $"Nobody read the stack itself. Its samples in {stack.Charge}, {DayWords.Of(samples.Max(sample => sample.Weighings[^1].At), state.Today)}: {string.Join(", ", samples.Select(sample => string.Create(CultureInfo.InvariantCulture, $"{sample.Name} at {sample.Moisture.Percent:0.0} %")))}.");
     }
 
     private static string UnderTitle(Stack stack, DateOnly today)
