@@ -20,7 +20,7 @@ public sealed class StackUnprovenTests
         Assert.Equal(("Look at an end of S-12 and settle its species.", "/find/tag/S-12"), (sheet.Next.Do, sheet.Next.Path));
         Assert.DoesNotContain(sheet.Figures, figure => figure.Unit is "bf" or "kg" or "trip" or "trips");
         Assert.Null(sheet.Parts);
-        Assert.All(sheet.Figures.Where(figure => figure.Label is "Moisture, last read" or "Likely this evening" or "Dry enough by air alone"), figure => Assert.StartsWith("If it is basswood, which is unproven", figure.Basis, StringComparison.Ordinal));
+        Assert.All(sheet.Figures.Where(figure => figure.Label is "Moisture, last read" or "Likely this evening" or "Dry enough by air alone"), figure => Assert.StartsWith("If it is American basswood, which is unproven", figure.Basis, StringComparison.Ordinal));
     }
 
     [Fact]
