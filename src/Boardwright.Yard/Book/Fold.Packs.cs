@@ -58,6 +58,7 @@ internal sealed partial class Fold
     }
 
     private Refusal? On(TallyChosen fact) => !packs.TryGetValue(fact.Pack, out var pack) ? Unknown("pack", fact.Pack, packs)
+        : pack.Shipment is { } gone ? new("pack", fact.Pack, $"a pack that is here; this one left with {gone}, and its papers say what left")
         : !pack.Tallies.Exists(tally => tally.Entry == fact.Tally)
             ? new("tally", $"{fact.Tally}", $"the entry of a tally of {fact.Pack}: {string.Join(", ", pack.Tallies.Select(t => $"{t.Entry} by {t.By}"))}")
         : Recount(fact.Pack, p => p with { Chosen = fact.Tally, ChosenWhy = fact.Why });
@@ -103,6 +104,7 @@ internal sealed partial class Fold
 
     private Refusal? On(PackLabelled fact) => !packs.TryGetValue(fact.Pack, out var pack) ? Unknown("pack", fact.Pack, packs)
         : pack.Restacked is { } other ? new("pack", fact.Pack, $"a pack that is here; the boards of this one lie on {other}")
+        : pack.Shipment is { } gone ? new("pack", fact.Pack, $"a pack that is here; this one left with {gone}")
         : pack.IsBeingTallied ? new("pack", fact.Pack, "a pack whose tally is closed; somebody is still counting")
         : pack.Agreed is null ? new("pack", fact.Pack, "a pack whose tally is agreed; two tallies differ, choose one first")
         : !pack.Proven ? new("pack", fact.Pack, "a pack of proven species; its tag was lost")
@@ -135,7 +137,7 @@ internal sealed partial class Fold
 
         var quantity = fact.Quantity ?? (position.Asked.Unit == OrderUnit.M3 ? bf * BoardFeet.CubicMetresNominal : bf);
         shipments[fact.Shipment] = new(fact.Shipment, fact.Order, fact.Line, entry.HappenedAt, [.. fact.Packs], [.. fact.Stacks], quantity, fact, entry.Number);
-        return WithLine(fact.Order, fact.Line, line => line with { Shipped = line.Shipped + quantity, Shipments = line.Shipments.Add(fact.Shipment) });
+        return WithLine(fact.Order, fact.Line, line => line with { Closed = line.Closed || fact.Closes, Shipped = line.Shipped + quantity, Shipments = line.Shipments.Add(fact.Shipment) });
     }
 
     private Refusal? MayLeave(string tag) => !packs.TryGetValue(tag, out var pack) ? Unknown("packs", tag, packs)

@@ -43,6 +43,22 @@ public sealed class ChargeRestartTests
         Done(ChargeRestart.Tick(book, "C-61", nameof(RestartStep.Heated), "Pell", PostedKey.None));
     }
 
+    /// <summary>While no boiler runs a charge heated by water stands: its end, and what waits for it, is later by those days.</summary>
+    [Fact]
+    public void Charge_without_heat_is_out_later_by_the_days_without_a_boiler()
+    {
+        var book = DemonstrationBook.Open();
+        var charge = book.State.Charges["C-61"];
+        var before = ChargeEnd.Of(book.State, charge, book.State.Today.ToDateTime(TimeOnly.MinValue))!;
+        Done(book.Write("Pell", new EquipmentDown("B2", "pump", book.State.Today.AddDays(3))));
+
+        var end = ChargeEnd.Of(book.State, book.State.Charges["C-61"], book.State.Today.ToDateTime(TimeOnly.MinValue))!;
+
+        Assert.Equal(before.Dry.AddDays(3), end.Dry);
+        Assert.StartsWith("No boiler runs: it stands 3 days", end.FinishWords, StringComparison.Ordinal);
+        Assert.Equal(ChargeEnd.Of(DemonstrationBook.Yard, DemonstrationBook.Yard.Charges["V-19"], DemonstrationBook.Yard.Today.ToDateTime(TimeOnly.MinValue))!.Dry, ChargeEnd.Of(book.State, book.State.Charges["V-19"], book.State.Today.ToDateTime(TimeOnly.MinValue))!.Dry);
+    }
+
     [Fact]
     public void Sheet_says_first_that_no_boiler_runs()
     {

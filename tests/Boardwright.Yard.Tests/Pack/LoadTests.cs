@@ -1,6 +1,7 @@
 using Boardwright.Quantities;
 using Boardwright.Testing;
 using Boardwright.Yard.Book;
+using Boardwright.Yard.Book.Facts;
 using Boardwright.Yard.UseCases;
 
 namespace Boardwright.Yard.Tests;
@@ -25,6 +26,47 @@ public sealed class LoadTests
         var shipped = book.State.Shipments["SH-082"].Fact;
         Assert.Equal(14.6, shipped.McPct!.Value, 0.01);
         Assert.Equal(sheet.Kilograms!.Value, shipped.WeightKg!.Value, 1e-6);
+    }
+
+    [Fact]
+    public void Few_board_feet_short_are_asked_about_and_close_the_line_when_nothing_follows()
+    {
+        var book = DemonstrationBook.Open();
+        Outcome<IReadOnlyList<Entry>> Leave(string? rest) => LoadWrite.Left(book, "O-307", 1, new([], new Dictionary<string, string> { ["S-02"] = "346" }, null, null, "Tam", Rest: rest), PostedKey.None);
+
+        var asked = Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(Leave(null));
+        Assert.Equal(("The rest", "4 bf short of the line"), (asked.Reasons[0].What, asked.Reasons[0].Given));
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(Leave("nothing"));
+
+        Assert.False(book.State.Orders["O-307"].IsOpen);
+        Assert.True(book.State.Orders["O-307"].Lines[0].Closed);
+        Assert.Equal(346.0, book.State.Orders["O-307"].Lines[0].Shipped, 6);
+    }
+
+    [Fact]
+    public void Rest_that_follows_keeps_the_line_open()
+    {
+        var book = DemonstrationBook.Open();
+
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(LoadWrite.Left(book, "O-307", 1, new([], new Dictionary<string, string> { ["S-02"] = "346" }, null, null, "Tam", Rest: "follows"), PostedKey.None));
+
+        Assert.True(book.State.Orders["O-307"].IsOpen);
+    }
+
+    /// <summary>What the papers of a load say was counted stays what they said.</summary>
+    [Fact]
+    public void Tally_of_a_pack_that_left_is_not_chosen_anew()
+    {
+        var book = DemonstrationBook.Open();
+        var tallies = book.State.Packs["P-118"].Tallies;
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(book.Write("Pell", new TallyChosen("P-118", tallies[1].Entry, "counted again")));
+        Assert.IsType<Outcome<IReadOnlyList<Entry>>.Done>(book.Write("Pell", new Shipped("SH-900", "O-300", ["P-118"], [])));
+        var left = book.State.Packs["P-118"].Agreed!.Footage;
+
+        var refused = Assert.IsType<Outcome<IReadOnlyList<Entry>>.Refused>(book.Write("Pell", new TallyChosen("P-118", tallies[0].Entry, "third look")));
+
+        Assert.Contains("left with SH-900", refused.Reasons[0].Accepted, StringComparison.Ordinal);
+        Assert.Equal(left, book.State.Packs["P-118"].Agreed!.Footage);
     }
 
     [Fact]

@@ -85,7 +85,9 @@ public sealed class OneStoryTests
         Assert.Equal(beside, YardForm.All(Yard, Season).SelectMany(form => form.Links).Single(link => link.Tag == "D-41").Words + ".");
         var stack = Assert.IsType<Outcome<StackSheet>.Done>(StackSheet.Of(Yard, "S-04", null, Season)).Value.Next;
         Assert.StartsWith("Your plan: K1 on 14 Nov.", OwnLoad.Beside(Yard, Yard.PlannedCharges["C-62"], Season), StringComparison.Ordinal);
-        Assert.Contains("goes in before air alone has it dry enough", stack.Why, StringComparison.Ordinal);
+        Assert.Contains("Your load C-62, K1 on 14 Nov, is the worse one for promises", stack.Why, StringComparison.Ordinal);
+        Assert.Equal("/season/take", stack.Path);
+        Assert.Contains("goes in before air alone has it dry enough", Assert.IsType<Outcome<StackSheet>.Done>(StackSheet.Of(Yard, "S-04", null, SeasonNow.NotAsked)).Value.Next.Why, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -47,10 +47,10 @@ public sealed record OrderWithdrawn(string Order, string Why) : Fact;
 /// <summary>Two names are of one customer. Nothing is renamed: every entry keeps the name it was written under.</summary>
 public sealed record CustomersJoined(string Customer, string SameAs, string? How = null) : Fact;
 
-/// <summary>Goods left on an order line: packs, parts of stacks, or a loose quantity. What was not as ordered left on a decision: who agreed, and why.</summary>
+/// <summary>Goods left on an order line: packs, parts of stacks, or a loose quantity. What was not as ordered left on a decision: who agreed, and why. It closes the line where nothing follows, though it is less than was ordered.</summary>
 public sealed record Shipped(
     string Shipment, string Order, IReadOnlyList<string> Packs, IReadOnlyList<StackShare> Stacks, int Line = 1, double? Quantity = null, string? Carrier = null,
-    double? WeightKg = null, double? McPct = null, string? Note = null, string? Despite = null) : Fact;
+    double? WeightKg = null, double? McPct = null, string? Note = null, string? Despite = null, bool Closes = false) : Fact;
 
 /// <summary>Board feet of a stack.</summary>
 public sealed record StackShare(string Stack, double Bf);

@@ -50,8 +50,11 @@ public sealed record OrderPosition(OrderLine Asked)
 
     public ImmutableList<string> Shipments { get; init; } = [];
 
+    /// <summary>Less than was ordered left, and it was agreed that nothing follows.</summary>
+    public bool Closed { get; init; }
+
     /// <summary>Filled when no more is due: a count under the tally's own rounding is not a shortage.</summary>
-    public bool IsFilled => Shipped > 0.0 && Shipped >= Asked.Quantity - 0.5;
+    public bool IsFilled => Closed || (Shipped > 0.0 && Shipped >= Asked.Quantity - 0.5);
 }
 
 /// <summary>Goods that left.</summary>

@@ -17,7 +17,7 @@ internal static class OrderTables
         new("packs", ["pack", "stack", "species", "thickness", "tallied_at", "tallied_by", "board"], r => $"{r.Text("pack")}|{r.Text("tallied_at")}|{r.Text("tallied_by")}", Pack),
         YardTable.Of("shipments", "shipment,order,line,at", r => new Shipped(
             r.Text("shipment"), r.Text("order"), r.List("packs"), [.. r.List("stacks").Select(part => Part(r, part))], r.Whole("line"), r.NumberOrNull("quantity"), r.TextOrNull("carrier"),
-            r.NumberOrNull("weight_kg"), r.NumberOrNull("mc_pct"), r.TextOrNull("note"), r.TextOrNull("despite")), r => r.At("at")),
+            r.NumberOrNull("weight_kg"), r.NumberOrNull("mc_pct"), r.TextOrNull("note"), r.TextOrNull("despite"), r.Yes("closes")), r => r.At("at")),
     ];
 
     private static OrderLine Line(TableRow r) => new(

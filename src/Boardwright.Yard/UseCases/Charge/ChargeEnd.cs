@@ -93,6 +93,14 @@ public sealed record ChargeEnd(DateTime From, (double Early, double Likely, doub
             left = new TimeBand(bySamples.Half, bySamples.Most > left.Most ? bySamples.Most : left.Most);
         }
 
+        var (cold, coldMost) = NoHeat.Stands(state, state.Kilns[charge.Kiln]);
+        if (cold > default(Elapsed))
+        {
+            words = string.Create(CultureInfo.InvariantCulture, $"No boiler runs: it stands {cold.Days:0.#} days until the first is expected back. {words}");
+            hours = (hours.Early + cold.Hours, hours.Likely + cold.Hours, hours.Late + coldMost.Hours);
+            left = new TimeBand(left.Half + cold, left.Most + coldMost);
+        }
+
         var ready = from.AddHours(left.Half.Hours);
         var day = WorkingDay(state, ready, state.Kilns[charge.Kiln].Installed.UnloadHours);
         return new(from, hours, left, words, day, WaitOf(state, ready, day, state.Kilns[charge.Kiln].Installed.UnloadHours));

@@ -96,7 +96,7 @@ public sealed record ChargeSheet
             Caution = CautionFor(state, charge, safety, stall),
             Next = NextFor(state, charge, drying, verdict),
             Orders = OrdersOf(state, charge),
-            Minds = [.. StackRedry.IsRedry(state, charge) ? [RedryMind] : Array.Empty<string>(), .. MindsOf(charge, state.Today)],
+            Minds = [.. StackRedry.IsRedry(state, charge) ? [RedryMind] : Array.Empty<string>(), .. MindsOf(charge, state.Today), .. Unsampled(state, charge)],
         };
     }
 
@@ -183,6 +183,16 @@ public sealed record ChargeSheet
             var lowest = gap.DryBulbLowest is { } low ? string.Create(CultureInfo.InvariantCulture, $", dry bulb down to {low.Fahrenheit:0} °F") : "";
             yield return string.Create(CultureInfo.InvariantCulture, $"{CauseWords(gap)} {gap.From:d MMM HH:mm} to {(gap.To is { } to ? to.ToString(to.Date == gap.From.Date ? "HH:mm" : "d MMM HH:mm", CultureInfo.InvariantCulture) : "now")}{lowest}. The clock of the charge stood; nothing is drawn across it.");
         }
+    }
+
+    // A step goes by the wettest half of what is weighed: a stack nobody weighs may be wetter than all of it.
+    private static IEnumerable<string> Unsampled(YardState state, Charge charge)
+    {
+        if (!charge.IsRunning || !charge.SoundSamples.Any() || charge.SoundSamples.Any(sample => sample.Stack is null))
+            yield break;
+        var without = charge.StacksInside.Where(tag => charge.SoundSamples.All(sample => sample.Stack != tag)).Select(tag => state.Stacks[tag]).ToList();
+        if (without.Count > 0)
+            yield return string.Create(CultureInfo.InvariantCulture, $"No sample is of {string.Join(", ", without.Select(stack => stack.Tag))}, {without.Sum(stack => stack.Footage.Count):#,0} bf: the wettest board may be among them. Cut one of each before the air is made drier by what is weighed.");
     }
 
     private static string CauseWords(Gap gap) => gap.Cause switch

@@ -32,7 +32,7 @@ public sealed record MorningSheet(string? Person, IReadOnlyList<SheetPerson> Peo
     /// <summary>Rules that look at the season's plan too.</summary>
     private static readonly Func<YardState, SeasonNow, IEnumerable<DayTask>>[] RulesByPlan =
     [
-        KilnsToLoad.Of, FiresToStoke.Of, HeatShort.Of, BoilersToChase.Of, PromisesAtRisk.Of, PromisesToRefuse.Of, OrdersDue.Of,
+        KilnsToLoad.Of, FiresToStoke.Of, HeatShort.Of, BoilersToChase.Of, PromisesAtRisk.Of, PromisesToRefuse.Of, OrdersDue.Of, WoodForClass.Of,
     ];
 
     // A yard's state never changes, so its tasks are worked out once, and those of each plan of it: a kiln forecast among them takes a moment.

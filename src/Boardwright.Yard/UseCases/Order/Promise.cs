@@ -60,7 +60,7 @@ public sealed record PromiseAnswer(Answer Answer, string Words, DateOnly? Likely
         var all = Wood(state, made, species, thickness).Sum(one => one.Spare);
         if (left > 0.0)
         {
-            return new(Answer.No, Say($"No: {all:#,0} bf of {species.CommonName} {thickness} are kept for nobody and can be dried in the plan."), null, null, stacks, all - bf, planMoves);
+            return new(Answer.No, Say($"No: {bf:#,0} bf are asked, {(all < 1.0 ? "none" : $"{all:#,0} bf")} of {species.CommonName} {thickness} is free and dry within the plan. What stands in the yard is kept, shaky, or too wet till then: offer another thickness or wood, or ask for a day after the plan’s end."), null, null, stacks, all - bf, planMoves);
         }
 
         var moves = planMoves ? " A kiln has to be found for it: other promises may move." : " The plan dries it anyway.";

@@ -75,7 +75,7 @@ public static class WaysOut
             .Where(one => (asked.Unit is OrderUnit.Slabs or OrderUnit.Pieces) == (one.Stack.Product is Product.Slabs or Product.Slab or Product.Boule) && one.Stack.Product != Product.Blocking)
             .Select(one => (one.Stack, Ready: WorkedReady.Of(made, index, new(one.Stack.Tag, one.Stack.Stage is BookState.StackStage.AirDrying or BookState.StackStage.InKiln, 0m))))
             .Where(one => InTime(one.Ready))
-            .OrderByDescending(one => one.Stack.Species.CommonName == asked.Species).ThenByDescending(one => one.Stack.Species.ScheduleGroup is { } group && group == SpeciesGroup(asked)).ThenByDescending(one => one.Stack.Thickness.Quarters == asked.ThicknessQuarters).ThenByDescending(one => Math.Min(one.Ready.SpareBf, order.Quantity.Count)).ThenByDescending(one => one.Ready.InPlan)
+            .OrderBy(one => one.Stack.Thickness.Quarters < asked.ThicknessQuarters).ThenByDescending(one => one.Stack.Species.CommonName == asked.Species).ThenByDescending(one => one.Stack.Species.ScheduleGroup is { } group && group == SpeciesGroup(asked)).ThenByDescending(one => one.Stack.Thickness.Quarters == asked.ThicknessQuarters).ThenByDescending(one => Math.Min(one.Ready.SpareBf, order.Quantity.Count)).ThenByDescending(one => one.Ready.InPlan)
             .DistinctBy(one => one.Stack.Species.CommonName)
             .Select(one => new WayOut(
                 string.Create(CultureInfo.InvariantCulture, $"Offer {one.Stack.Species.CommonName} {one.Stack.Thickness} from {one.Stack.Tag}."),

@@ -102,11 +102,14 @@ public sealed record LoadSheet(Order Order, OrderPosition Line, double Left, IRe
 /// <param name="StackBf">Board feet of stacks by tag, as typed; empty for none.</param>
 /// <param name="Quantity">For goods that are not counted in board feet: slabs, pieces, loose m3.</param>
 /// <param name="Despite">Who agreed that wood wetter than ordered goes, and why.</param>
-public sealed record ShipTyped(IReadOnlyList<string> Packs, IReadOnlyDictionary<string, string> StackBf, string? Quantity, string? Carrier, string? By, string? Despite = null);
+/// <param name="Rest">"follows" or "nothing" of what is short of the line; asked for where little is short.</param>
+public sealed record ShipTyped(IReadOnlyList<string> Packs, IReadOnlyDictionary<string, string> StackBf, string? Quantity, string? Carrier, string? By, string? Despite = null, string? Rest = null);
 
 /// <summary>Writes that a load left.</summary>
 public static class LoadWrite
 {
+    private const double FewShare = 0.05; // of the order: less is not worth a load of its own; common practice, no source
+
     public static Outcome<IReadOnlyList<Entry>> Left(YardBook book, string order, int line, ShipTyped load, PostedKey key)
     {
         ArgumentNullException.ThrowIfNull(book);
@@ -128,11 +131,23 @@ public static class LoadWrite
                 typed.Refuse(refusal.What, refusal.Given, refusal.Accepted);
             }
 
+            if (string.IsNullOrWhiteSpace(load.Rest) && ShortBf(sheet, going, shares) is { } few)
+                typed.Refuse("The rest", string.Create(CultureInfo.InvariantCulture, $"{few:#,0.#} bf short of the line"), "whether the rest follows, or nothing follows as agreed with the customer: choose one below");
             var by = typed.By(state, load.By);
             return typed.Then(() => key.Write(book, by, new Shipped(
                 PackWrite.NextShipment(state), order, load.Packs, shares, line, quantity, string.IsNullOrWhiteSpace(load.Carrier) ? null : load.Carrier.Trim(), Kilograms(going, shares), Moisture(going),
-                Despite: string.IsNullOrWhiteSpace(load.Despite) ? null : load.Despite.Trim())));
+                Despite: string.IsNullOrWhiteSpace(load.Despite) ? null : load.Despite.Trim(), Closes: load.Rest == "nothing")));
         });
+    }
+
+    // A few board feet under the order: nobody saws them for themselves, so somebody has to say what becomes of them. Null where the line is filled, or much is to come.
+    private static double? ShortBf(LoadSheet sheet, List<LoadPart> going, List<StackShare> shares)
+    {
+        if (WoodWorth.FootageOf(sheet.Line.Asked) is not { } whole || going.Count == 0)
+            return null;
+        var left = whole * sheet.Left / sheet.Line.Asked.Quantity;
+        var goes = going.Sum(part => part.IsPack ? part.Bf : shares.Where(share => share.Stack == part.Tag).Sum(share => share.Bf));
+        return left - goes is > 0.5 and var few && few <= FewShare * whole ? few : null;
     }
 
     private static double Figure(Typed typed, string what, string? text)

@@ -45,8 +45,9 @@ internal sealed class PlanStacks(YardState state, PlanFigures figures, int days,
         var stacks = charge.StacksInside.Select(tag => state.Stacks[tag]).ToList();
         return Longest(stacks.Select(stack => PlanTimes.IsVacuum(kiln) ? InVacuum(charge, kiln, stack) : InAir(charge, kiln, stack))).Then<StartedCharge>(left =>
         {
-            var half = Later(left.Since - midnight, left.Band.Half);
-            var most = Later(left.Since - midnight, left.Band.Most);
+            var (cold, coldMost) = NoHeat.Stands(state, kiln);
+            var half = Later(left.Since - midnight, left.Band.Half) + cold;
+            var most = Later(left.Since - midnight, left.Band.Most) + coldMost;
             return new StartedCharge(charge.Tag, charge.Kiln, [.. stacks.Select(stack => stack.Tag)], half, most < half ? half : most, left.Running);
         });
     }

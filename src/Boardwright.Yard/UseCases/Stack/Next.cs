@@ -60,6 +60,8 @@ public sealed record StackNext(string Do, string Why, string Key, string Path)
     {
         if (LoadInTheWay.Of(state, planned) is { } hindered)
             return Otherwise(state, stack, planned, hindered, season.ChargeOf(stack.Tag), season.Name);
+        if (season.Beside is { WorkedIsBetter: true } && season.ChargeOf(stack.Tag) is { Tag: null } better && !OwnLoad.Agrees(state, planned, season, stack.Tag))
+            return ByPlan(state, stack, better, season.Name, 0, $". Your load {planned.Tag}, {planned.Kiln} on {DayWords.Of(planned.InOn, state.Today)}, is the worse one for promises: settle which it is") with { Key = "See both", Path = "/season/take" };
         var with = KilnsToLoad.With(planned.Stacks.Where(other => other != stack.Tag));
         var serves = planned.Serves is null ? "" : $" for {planned.Serves}";
         return new(

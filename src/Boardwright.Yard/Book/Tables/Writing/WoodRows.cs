@@ -30,7 +30,7 @@ internal static class WoodRows
             .Number("line", f.Line).At("tallied_at").Text("tallied_by", e.By).Number("mc_pct", f.McPct).Number("board", index + 1).Mm("width", Math.Round(board.WidthIn * 25.4, 9)).M("length", Math.Round(board.LengthFt * 0.3048, 9)).Text("grade", board.Grade).Yes("stack_empty", f.StackEmpty))),
         Shipped f => ("shipments", [new RowWriter(e).Text("shipment", f.Shipment).Text("order", f.Order).Number("line", f.Line).At("at").List("packs", f.Packs)
             .List("stacks", f.Stacks.Select(part => string.Create(CultureInfo.InvariantCulture, $"{part.Stack}:{part.Bf:R}"))).Number("quantity", f.Quantity).Text("carrier", f.Carrier)
-            .Number("weight_kg", f.WeightKg).Number("mc_pct", f.McPct).Text("note", f.Note).Text("despite", f.Despite)]),
+            .Number("weight_kg", f.WeightKg).Number("mc_pct", f.McPct).Text("note", f.Note).Text("despite", f.Despite).Yes("closes", f.Closes)]),
         _ => null,
     };
 

@@ -15,11 +15,13 @@ internal static class OrdersDue
         {
             if (order.DueOn >= state.Today && said.Contains($"/promises/{order.Tag}"))
                 continue;
-            var line = order.Lines.First(line => !line.IsFilled).Asked;
+            var position = order.Lines.First(line => !line.IsFilled);
+            var line = position.Asked;
+            var rest = position.Shipped > 0.0;
             var left = line.DueOn.DayNumber - state.Today.DayNumber;
-            yield return new(order.Tag, left < 0 ? $"Ring {order.Customer}: {line.Goods} is late." : $"Get {line.Goods} ready for {order.Customer}.",
-                $"{(left < 0 ? $"{-left} {(left == -1 ? "day" : "days")} past its day" : left == 0 ? "Due today" : $"Due {line.DueOn:ddd} {DayWords.Of(line.DueOn, state.Today)}")}{WoodWords(state, order, line)}{(left < 0 && season.Of(order.Tag, line.Line)?.Likely is { } likely ? $"; ready about {DayWords.Of(likely, state.Today)} by the season’s plan" : "")}: {line.Specification}.",
-                new("Asked", $"{line.Quantity:#,0.#}", WoodWorth.UnitWords(line.Unit), $"due {DayWords.Of(line.DueOn, state.Today)}") { Source = $"order taken {order.TakenAt:d MMM yyyy}", Inputs = [("a day late costs", $"{order.LatePerDayMoney:0}"), ("importance", $"{order.Importance} of 5")] },
+            yield return new(order.Tag, left < 0 ? $"Ring {order.Customer}: {line.Goods} is late." : rest ? $"Send {order.Customer} the rest, or agree that none follows." : $"Get {line.Goods} ready for {order.Customer}.",
+                $"{(left < 0 ? $"{-left} {(left == -1 ? "day" : "days")} past its day" : left == 0 ? "Due today" : $"Due {line.DueOn:ddd} {DayWords.Of(line.DueOn, state.Today)}")}{(rest ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"; {position.Shipped:#,0.#} of {line.Quantity:#,0.#} left already") : WoodWords(state, order, line))}{(left < 0 && season.Of(order.Tag, line.Line)?.Likely is { } likely ? $"; ready about {DayWords.Of(likely, state.Today)} by the season’s plan" : "")}: {line.Specification}.",
+                new(rest ? "Open" : "Asked", $"{line.Quantity - position.Shipped:#,0.#}", WoodWorth.UnitWords(line.Unit), $"due {DayWords.Of(line.DueOn, state.Today)}") { Source = $"order taken {order.TakenAt:d MMM yyyy}", Inputs = [("a day late costs", $"{order.LatePerDayMoney:0}"), ("importance", $"{order.Importance} of 5")] },
                 new(order.LatePerDayMoney * WeekDays, Math.Max(1, left), $"a week late at {order.LatePerDayMoney:0} a day"), Duties.Office, $"/promises/{order.Tag}", $"Open {order.Tag}")
             { Standing = left < 0 ? "late" : null };
         }

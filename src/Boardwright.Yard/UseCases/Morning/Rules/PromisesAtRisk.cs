@@ -9,18 +9,19 @@ internal static class PromisesAtRisk
 {
     public static IEnumerable<DayTask> Of(YardState state, SeasonNow season)
     {
+        var refused = new Lazy<HashSet<string>>(() => [.. PromisesToRefuse.Of(state, season).Select(task => task.At)]);
         foreach (var order in state.Orders.Values.Where(order => order.IsOpen))
         {
             foreach (var line in order.Lines.Where(line => !line.IsFilled && line.Answer != Answer.No))
             {
-                if (One(state, season, order, line) is { } task)
+                if (One(state, season, order, line, refused) is { } task)
                     yield return task;
             }
         }
     }
 
     // Wood that falls short says most; then what the plan finds; then the day that stands in the book.
-    private static DayTask? One(YardState state, SeasonNow season, Order order, OrderPosition line)
+    private static DayTask? One(YardState state, SeasonNow season, Order order, OrderPosition line, Lazy<HashSet<string>> refused)
     {
         var asked = line.Asked;
         var near = asked.DueOn.DayNumber - state.Today.DayNumber <= SheetSettings.OrderDays;
@@ -30,8 +31,8 @@ internal static class PromisesAtRisk
             return Short(state, season, order, asked, band);
         if (promise is not null)
         {
-            // What is past its day is rung about, and a green one is refused: those rules name it.
-            return promise.Standing != PromiseStanding.Safe ? asked.DueOn < state.Today || (promise.Standing == PromiseStanding.Cannot && line.Answer is null) ? null : PromisesByPlan.Of(state, season, order, asked, promise)
+            // What is past its day is rung about, and green wood is refused: those rules name it.
+            return promise.Standing != PromiseStanding.Safe ? asked.DueOn < state.Today || (promise.Standing == PromiseStanding.Cannot && line.Answer is null && refused.Value.Contains(order.Tag)) ? null : PromisesByPlan.Of(state, season, order, asked, promise)
                 : outOn is { } own && own > asked.DueOn && PromisesByPlan.OwnLoadOf(state, asked) is { } load ? PromisesByPlan.LateByHand(state, season, order, asked, promise, load) : null;
         }
 
