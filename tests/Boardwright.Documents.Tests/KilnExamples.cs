@@ -45,6 +45,7 @@ internal static class KilnExamples
             Step(0, 180, 130, 26, 3.6),
         ],
         StepNow = 7,
+        StepSet = 7,
         Warnings = ["Sample 4 lost a corner on 31 Oct: 3,263 g before, 3,221 g after. Its dry weight is now 2,808.2 g, not 2,844.8 g.", "Power was off 30 Oct, 02:10 to 07:40. Dry bulb fell from 140 to 97 °F, doors shut."],
         EqualizeEmc = MoistureContent.FromPercent(5),
         ConditionEmc = MoistureContent.FromPercent(11),

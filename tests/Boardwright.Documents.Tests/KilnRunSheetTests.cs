@@ -17,7 +17,7 @@ public class KilnRunSheetTests
     [InlineData("Last measured: 1.2 % a day.")]
     [InlineData("Schedule T4-D2")]
     [InlineData("5 25 120 90 49 32 30 31 5.6")]
-    [InlineData("now 8 to the end 180 130")]
+    [InlineData("set 8 to the end 180 130")]
     [InlineData("Fans off and locked out")]
     [InlineData("local rules decide")]
     [InlineData("Equalize at EMC 5.0 %")]

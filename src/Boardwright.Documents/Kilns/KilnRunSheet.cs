@@ -37,12 +37,12 @@ public static class KilnRunSheet
 
         Column[] columns =
         [
-            new("", 14, Align.Centre, Bold: true), new("Step", 12), new("While wettest\nhalf above, %", 26, Bold: true), new("Dry bulb,\n°F", 20, Bold: true), new("Wet bulb,\n°F", 20, Bold: true),
+            new("", 16, Align.Centre, Bold: true), new("Step", 12), new("While wettest\nhalf above, %", 24, Bold: true), new("Dry bulb,\n°F", 20, Bold: true), new("Wet bulb,\n°F", 20, Bold: true),
             new("Dry bulb,\n°C", 20), new("Wet bulb,\n°C", 20), new("Depression,\n°F", 24), new("Humidity,\n%", 20), new("EMC,\n%", 16),
         ];
         var rows = content.Steps.Select((step, i) => new Row(
         [
-            i == content.StepNow ? "now" : "",
+            i == content.StepSet ? "set" : i == content.StepNow ? "by wood" : "",
             Print.Number(i + 1),
             step.Lasts is { } lasts ? $"for {Print.Short(lasts.Hours, 1)} h" : step.MoistureAbove == MoistureContent.OvenDry ? "to the end" : Print.Short(step.MoistureAbove.Percent, 1),
             Print.Number(step.DryBulb.Fahrenheit),
@@ -52,10 +52,12 @@ public static class KilnRunSheet
             Print.Number((step.DryBulb - step.WetBulb).FahrenheitDegrees),
             Print.Number(step.Humidity.Percent),
             Print.Number(step.Emc.Percent, 1),
-        ], Marked: i == content.StepNow)).ToList();
+        ], Marked: i == content.StepSet)).ToList();
         form.Heading(content.ScheduleCode is { } code ? $"Schedule {code}" : "Schedule", (rows.Count * 6.5) + 20.0);
         new Table(columns) { RowMm = 6.5 }.Draw(form, rows);
         if (content.ScheduleSource is { } source)
             form.Paragraph("Schedule from: " + source);
+        if (content.StepNow is { } wood && wood != content.StepSet)
+            form.Paragraph($"Set: {(content.StepSet is null ? "no step of the schedule" : "the step that is marked")}. By wood: the step the samples are in; change to it only as “next” says.");
     }
 }

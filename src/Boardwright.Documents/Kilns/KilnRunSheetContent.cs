@@ -55,6 +55,9 @@ public sealed record KilnRunSheetContent
     /// <summary>Index of the step the charge is in.</summary>
     public int? StepNow { get; init; }
 
+    /// <summary>Index of the step whose bulbs are set; null where the setting is no step's.</summary>
+    public int? StepSet { get; init; }
+
     /// <summary>What has to be known before going on: a sample that lost wood, a power cut.</summary>
     public IReadOnlyList<string> Warnings { get; init; } = [];
 

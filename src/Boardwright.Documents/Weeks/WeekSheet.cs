@@ -17,9 +17,9 @@ public static class WeekSheet
     public static byte[] Render(WeekSheetContent content, Paper? paper = null)
     {
         ArgumentNullException.ThrowIfNull(content);
-        var head = new FormHead("Week sheet", $"{Print.ShortDay(content.Monday)} to {Print.ShortDay(content.Monday.AddDays(Days - 1))}", content.Yard, $"plan of {Print.Moment(content.Made)}");
-        using var form = new Form(paper ?? Paper.A4, $"Week sheet {content.Monday:yyyy-MM-dd}", content.Made, head);
-        new Table(Columns) { RowMm = 8.0, Grows = true }.Draw(form, [.. Enumerable.Range(0, Days).SelectMany(day => Rows(content, content.Monday.AddDays(day)))]);
+        var head = new FormHead("Week sheet", $"{Print.ShortDay(content.First)} to {Print.ShortDay(content.First.AddDays(Days - 1))}", content.Yard, $"plan of {Print.Moment(content.Made)}");
+        using var form = new Form(paper ?? Paper.A4, $"Week sheet {content.First:yyyy-MM-dd}", content.Made, head);
+        new Table(Columns) { RowMm = 8.0, Grows = true }.Draw(form, [.. Enumerable.Range(0, Days).SelectMany(day => Rows(content, content.First.AddDays(day)))]);
         form.Paragraph("Unloading: only when the samples say that the charge is done; the plan's hour is the likely one.");
         return form.Finish();
     }

@@ -9,7 +9,7 @@ public sealed record WeekLine(DateOnly Day, TimeOnly? At, string What, string Wh
 
 /// <summary>What the week sheet shows.</summary>
 /// <param name="Yard">Whose it is.</param>
-/// <param name="Monday">First day.</param>
+/// <param name="First">First of its seven days.</param>
 /// <param name="Made">When the plan behind it was made.</param>
 /// <param name="Lines">What is done and due, in any order; days outside the week are left out.</param>
-public sealed record WeekSheetContent(string Yard, DateOnly Monday, DateTime Made, IReadOnlyList<WeekLine> Lines);
+public sealed record WeekSheetContent(string Yard, DateOnly First, DateTime Made, IReadOnlyList<WeekLine> Lines);

@@ -3,6 +3,7 @@ using Boardwright.Documents;
 using Boardwright.Documents.Kilns;
 using Boardwright.Drying;
 using Boardwright.Drying.Schedules;
+using Boardwright.Drying.Vacuum;
 using Boardwright.Quantities;
 using Boardwright.Yard.Book;
 using Boardwright.Yard.Book.State;
@@ -52,6 +53,7 @@ public static class ChargePapers
             ScheduleSource = run is null ? null : run.Schedule.Code is null ? $"{run.Schedule.Source}; hours are counted from the setting, stops left out" : $"{run.Schedule.Source} ({SourceMark.Words(run.Schedule.Mark)}), wet bulb at least 90 °F",
             Steps = run is null ? [] : [.. run.Schedule.Steps.Select(Step)],
             StepNow = run?.StepNow,
+            StepSet = run is { Set: { } set } && run.Schedule.Steps.ToList().FindIndex(step => ChargeFigures.Bulbs(step.DryBulb, step.AirFloored90.WetBulb!.Value) == ChargeFigures.Bulbs(set.DryBulb, set.WetBulb)) is >= 0 and var at ? at : null,
             Warnings = sheet.Minds,
             EqualizeEmc = finish?.EqualizeEmc,
             ConditionEmc = finish?.ConditionEmc,
@@ -59,7 +61,7 @@ public static class ChargePapers
     }
 
     private static KilnSetting? Now(Charge charge, ChargeSheet sheet) => charge.Settings.LastOrDefault() is { } set ? new KilnSetting.Air(set.DryBulb, set.WetBulb)
-        : sheet.Vacuum is Outcome<ChargeVacuum>.Done(var vacuum) ? new KilnSetting.Vacuum(Temperature.FromCelsius(60.0), vacuum.Chamber)
+        : sheet.Vacuum is Outcome<ChargeVacuum>.Done(var vacuum) ? new KilnSetting.Vacuum(charge.Gauges.LastOrDefault(gauge => gauge.Core is not null)?.Core ?? BoilingPoint.At(vacuum.Chamber), vacuum.Chamber) // wood that gives off water is about as warm as it boils there
         : null;
 
     private static KilnSample Sample(SampleRow row, List<DateOnly> days, Charge charge) => new(

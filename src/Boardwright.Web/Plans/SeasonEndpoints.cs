@@ -28,12 +28,15 @@ public static class SeasonEndpoints
         routes.MapGet("/season/week-sheet.pdf", (string? week, string? paper, HttpResponse response) =>
             Day(week, book.State.Today) is not { } day ? Refused("week", week!, "a day such as 2026-11-02")
             : Sheet(paper) is not { } sheet ? Refused("paper", paper!, "a4 or letter")
-            : desk.Look() is { IsRunning: true, Plan: null } ? Week(SeasonEvents.Known(book.State), day, [new(Monday(day), null, "Your own plan", "The season’s plan is still being worked: print again once it is ready.")], sheet)
-            : Events(book, desk, response, events => Week(events, day, [], sheet)));
+            : desk.Look() is { IsRunning: true, Plan: null } ? Week(SeasonEvents.Known(book.State), First(week, day), [new(First(week, day), null, "Your own plan", "The season’s plan is still being worked: print again once it is ready.")], sheet)
+            : Events(book, desk, response, events => Week(events, First(week, day), [], sheet)));
 
         // A wall sheet of what is known is better than none; a calendar that is subscribed to keeps what it has instead.
-        IResult Week(IReadOnlyList<CalendarEvent> events, DateOnly day, IReadOnlyList<WeekLine> first, Paper sheet) =>
-            Results.File(WeekSheet.Render(new(book.State.Yard?.Name ?? "Boardwright", Monday(day), book.Now, [.. first, .. SeasonEvents.Lines(events), .. WeekRounds.Of(book.State, Monday(day), desk.Season().Sheet).Select(round => new WeekLine(round.Day, round.At, round.What, round.Which))]), sheet), "application/pdf", $"week-{Monday(day):yyyy-MM-dd}.pdf");
+        IResult Week(IReadOnlyList<CalendarEvent> events, DateOnly from, IReadOnlyList<WeekLine> first, Paper sheet) =>
+            Results.File(WeekSheet.Render(new(book.State.Yard?.Name ?? "Boardwright", from, book.Now, [.. first, .. SeasonEvents.Lines(events), .. WeekRounds.Of(book.State, from, desk.Season().Sheet).Select(round => new WeekLine(round.Day, round.At, round.What, round.Which))]), sheet), "application/pdf", $"week-{from:yyyy-MM-dd}.pdf");
+
+        // A week that is asked for begins on its Monday; the seven days ahead begin today, so that nothing of the sheet is past.
+        static DateOnly First(string? week, DateOnly day) => string.IsNullOrWhiteSpace(week) ? day : Monday(day);
     }
 
     // The search for this plan ends; the page the key stood on is shown again.
