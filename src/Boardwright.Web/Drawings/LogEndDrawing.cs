@@ -10,6 +10,14 @@ public sealed record LogEndDrawing(string Tag, string Species, double WideInches
     /// <summary>From the pith to the rim at equal angles, the first upright, then clockwise, as it lies; empty for an ellipse. Widths and heights then hold the farthest on either side.</summary>
     public IReadOnlyList<double> RimInches { get; init; } = [];
 
+    /// <summary>From the pith to the rim of a log with measured radii, inches; angles run clockwise from the right.</summary>
+    public double RimAt(double angle)
+    {
+        var around = ((((angle / Math.Tau) + .25) % 1) + 1) % 1 * RimInches.Count;
+        var (first, part) = ((int)around % RimInches.Count, around - Math.Floor(around));
+        return RimInches[first] + (part * (RimInches[(first + 1) % RimInches.Count] - RimInches[first]));
+    }
+
     public IReadOnlyList<LogPiece> Pieces { get; init; } = [];
 
     public IReadOnlyList<BladeCut> Cuts { get; init; } = [];

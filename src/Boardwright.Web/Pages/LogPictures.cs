@@ -80,7 +80,7 @@ internal static class LogPictures
     private static LogPiece Piece(PlannedBoard board, CuttingPlan plan)
     {
         var (left, bottom, width, height) = board.InFirstLie(plan.Rotation);
-        return new($"{board.Number}", left / MillimetresPerInch, bottom / MillimetresPerInch, width / MillimetresPerInch, height / MillimetresPerInch, IsFirst(board, plan) ? PieceKind.First : PieceKind.Lesser);
+        return new($"{board.Number}", left / MillimetresPerInch, bottom / MillimetresPerInch, width / MillimetresPerInch, height / MillimetresPerInch, IsFirst(board, plan) ? PieceKind.First : PieceKind.Lesser, board.Edge != BoardEdge.Square);
     }
 
     /// <summary>Of the quality the plan is after: standing rings when quartersawing, else full size.</summary>

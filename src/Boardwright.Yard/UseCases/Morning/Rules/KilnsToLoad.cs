@@ -40,6 +40,8 @@ internal static class KilnsToLoad
     {
         Do = $"Settle which load goes into {planned.Kiln}: yours {On(state, planned.InOn)}, or the worked plan’s {On(state, other.In.Day())}.",
         Why = $"{planned.Tag}: {Named(OwnLoad.Waiting(state, planned))}. Worked: {Named([.. other.Stacks.Select(stack => stack.Tag)])}{(other.Serves.Count > 0 ? $", for {string.Join(", ", other.Serves)}" : "")}.",
+        Much = season.Beside is { Own: var hand, Worked: var plan }
+            ? new("Orders late", $"{hand.LateDays} or {plan.LateDays}", "days", "by yours, by the worked plan") { Method = "kiln-plan", Source = "both plans under the same forecasts and rules", Inputs = [("lateness by yours", $"{hand.LateMoney:#,0} money"), ("by the worked plan", $"{plan.LateMoney:#,0} money")] } : Own(state, planned, season).Much,
         Stake = season.Beside is { Own.LateMoney: var own, Worked.LateMoney: var worked } && own > worked
             ? new(own - worked, 1, $"{own:#,0} of lateness by yours, {worked:#,0} by the worked plan") : Own(state, planned, season).Stake,
         Path = "/season/take",
