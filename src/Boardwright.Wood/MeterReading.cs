@@ -23,6 +23,9 @@ public sealed record MeterReading(MoistureContent TemperatureCorrected, Moisture
     /// <summary>True for frozen wood above the usable range: ice does not lead as water does, and what the meter shows is no moisture content, raw or corrected (common practice, no source).</summary>
     public bool IsFrozenAndWet { get; init; }
 
+    /// <summary>The wettest a meter is relied on: what it shows above this is "above range", no number to reckon with.</summary>
+    public static MoistureContent UsableMost { get; } = MoistureContent.FromPercent(UsablePercentMax);
+
     private const double UsablePercentMin = 7.0;
     private const double UsablePercentMax = 28.0;
 

@@ -106,7 +106,7 @@ public sealed class MoistureTests
     {
         var lot = Answers.Json($"moisture lot --readings {readings}");
 
-        Assert.Equal(["count", "mean_pct", "standard_deviation_pct", "mean_low_pct", "mean_high_pct", "share_within_pct", "boards_to_measure", "mean_accepted", "spread_accepted", "accepted", "why"], lot.Keys());
+        Assert.Equal(["count", "mean_pct", "standard_deviation_pct", "mean_low_pct", "mean_high_pct", "share_within_pct", "boards_to_measure", "mean_accepted", "spread_accepted", "accepted", "above_range", "why"], lot.Keys());
         Assert.Equal(12.0, lot.Number("count"));
         Assert.Equal(6.9917, lot.Number("mean_pct"), 0.0001);
         Assert.Equal(0.5230, lot.Number("standard_deviation_pct"), 0.0001);
