@@ -65,7 +65,7 @@ public static class ChargePapers
         : null;
 
     private static KilnSample Sample(SampleRow row, List<DateOnly> days, Charge charge) => new(
-        row.Sample.Name,
+        charge.Stacks.Count > 1 && row.Sample.Stack is { } stack ? $"{row.Sample.Name}, {stack}" : row.Sample.Name,
         row.Sample.CalculatedDry,
         [.. days.Select(day => row.Sample.Weighings.LastOrDefault(weighing => DateOnly.FromDateTime(weighing.At) == day) is { } weighed ? new SampleWeighing(weighed.Weight, weighed.Moisture) : null)],
         row.Sample.Name == charge.Wettest?.Name ? "wettest" : row.Sample.Name == charge.Driest?.Name ? "driest" : "");

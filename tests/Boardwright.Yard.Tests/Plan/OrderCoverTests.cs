@@ -120,6 +120,7 @@ public sealed class OrderCoverTests
 
         Assert.True(Made.Enough[Index("O-303")] < 0.85);
         Assert.Contains("S-06", Offered(Yard));
+        Assert.Contains("S-06 is the stack to put behind O-303", Assert.IsType<Boardwright.Quantities.Outcome<PromiseAnswer>.Done>(PromiseAnswer.Of(Yard, Made, "northern red oak", "4/4", "100", "2026-12-10")).Value.Words, StringComparison.Ordinal);
         Assert.DoesNotContain("S-06", Offered(kept));
         Assert.DoesNotContain("S-10", Offered(Yard));
     }

@@ -22,6 +22,16 @@ public sealed class WeekRoundsTests
         Assert.DoesNotContain("stoke B1", rounds[0].Which, StringComparison.Ordinal);
     }
 
+    /// <summary>Shavings and packs wait for no kiln: the plan's promises do not name them, the wall sheet does.</summary>
+    [Fact]
+    public void Order_that_waits_for_no_kiln_is_named_on_its_day()
+    {
+        var week = WeekRounds.Of(State, Monday, SeasonNow.Of(State, DemonstrationPlan.Made()).Sheet);
+
+        Assert.Contains(week, one => one.What == "O-308 due" && one.Day == new DateOnly(2026, 11, 6));
+        Assert.DoesNotContain(week, one => one.What == "O-301 due");
+    }
+
     [Fact]
     public void Samples_are_weighed_on_the_days_they_have_been_so_far() =>
         Assert.All(Week.Where(one => one.What == "Weigh C-61"), one => Assert.Contains("samples in K1", one.Which, StringComparison.Ordinal));

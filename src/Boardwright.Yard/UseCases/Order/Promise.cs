@@ -64,10 +64,16 @@ public sealed record PromiseAnswer(Answer Answer, string Words, DateOnly? Likely
         }
 
         var moves = planMoves ? " A kiln has to be found for it: other promises may move." : " The plan dries it anyway.";
+        moves += Behind(state, made, [.. stacks.Select(one => one.Item1)]);
         return late <= due ? new(Answer.Yes, Say($"Yes: ready by {DayWords.Of(late, state.Today)} nine times in ten.{moves}"), likely, late, stacks, all - bf, planMoves)
             : likely <= due ? new(Answer.Likely, Say($"Likely: ready on {DayWords.Of(likely, state.Today)} as often as not, by {DayWords.Of(late, state.Today)} nine times in ten.{moves}"), likely, late, stacks, all - bf, planMoves)
             : new(Answer.No, Say($"No: not before {DayWords.Of(likely, state.Today)}, {DayWords.Of(late, state.Today)} to be sure.{moves}"), likely, late, stacks, all - bf, planMoves);
     }
+
+    // Wood that is advised behind an order that may fall short is sold with open eyes.
+    private static string Behind(YardState state, PlanMade made, HashSet<string> stacks) =>
+        string.Concat(OrderCover.All(state, made, SeasonSheet.Of(state, made)).Values.Where(cover => stacks.Contains(cover.Stack))
+            .Select(cover => $" {cover.Stack} is the stack to put behind {cover.Order}, which may fall short: settle that first."));
 
     // Wood of the mill that is kept for nobody, the soonest first; not what is left of a stack whose own order may come short: out of a charge of the plan, or with a kiln of its own.
     private static List<(string Tag, double Spare, DateOnly? Half, DateOnly? Most, bool Planned)> Wood(YardState state, PlanMade made, Species species, NominalThickness thickness)

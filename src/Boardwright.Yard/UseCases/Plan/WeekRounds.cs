@@ -11,7 +11,7 @@ namespace Boardwright.Yard.UseCases;
 /// <param name="Which">With what.</param>
 public sealed record RoundOfWeek(DateOnly Day, TimeOnly? At, string What, string Which);
 
-/// <summary>What comes round in a week whatever the plan is: rounds of the kilns and their fires, samples to weigh, stacks to read, days off, people away, equipment back.</summary>
+/// <summary>What comes round in a week whatever the plan is: rounds of the kilns and their fires, samples to weigh, stacks to read, days off, people away, equipment back, and orders due that wait for no kiln.</summary>
 /// <remarks>Days past are left out. Kilns are watched while the season's plan has a charge in them; where there is no plan, running charges to the day they are likely out. Fires by each boiler's own hours; samples as they have been weighed so far; stacks by the house's days between readings.</remarks>
 public static class WeekRounds
 {
@@ -42,6 +42,13 @@ public static class WeekRounds
         foreach (var (name, down) in state.Boilers.Values.Select(boiler => (boiler.Name, boiler.Down)).Concat(state.Kilns.Values.Select(kiln => (kiln.Name, kiln.Down))).Where(one => one.Down?.BackExpectedOn == day))
         {
             yield return new(day, null, $"{name} back", $"expected{(down!.BackLateOn is { } late ? $"; at the worst {late:d MMM}" : "")}");
+        }
+
+        // What waits for a kiln is among the plan's own promises.
+        foreach (var (order, line) in state.Orders.Values.Where(order => order.IsOpen).SelectMany(order => order.Lines.Where(line => !line.IsFilled && line.Asked.DueOn == day).Select(line => (order, line))))
+        {
+            if (season is not null && season.Promises.All(promise => promise.Line.Order.Tag != order.Tag || promise.Line.Asked.Line != line.Asked.Line))
+                yield return new(day, null, $"{order.Tag} due", $"{order.Customer}: {line.Asked.Goods}");
         }
 
         var watched = season is null
