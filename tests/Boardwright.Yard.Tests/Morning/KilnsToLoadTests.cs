@@ -39,10 +39,8 @@ public sealed class KilnsToLoadTests
         Assert.StartsWith("X-1: S-01. Worked: ", task.Why, StringComparison.Ordinal);
         Assert.Equal("/season/take", task.Path);
         var plans = Better(worked: true);
-        if (plans.Own.LateMoney > plans.Worked.LateMoney)
-        {
-            Assert.Equal(plans.Own.LateMoney - plans.Worked.LateMoney, task.Stake.Money);
-        }
+        Assert.True(plans.Own.LateMoney > plans.Worked.LateMoney);
+        Assert.Equal(plans.Own.LateMoney - plans.Worked.LateMoney, task.Stake.Money);
     }
 
     [Fact]

@@ -36,17 +36,27 @@ internal static class KilnsToLoad
         { Beside = OwnLoad.Beside(state, planned, season) };
     }
 
-    private static DayTask ToSettle(YardState state, PlannedCharge planned, SeasonCharge other, SeasonNow season) => Own(state, planned, season) with
+    private static DayTask ToSettle(YardState state, PlannedCharge planned, SeasonCharge other, SeasonNow season)
     {
-        Do = $"Settle which load goes into {planned.Kiln}: yours {On(state, planned.InOn)}, or the worked plan’s {On(state, other.In.Day())}.",
-        Why = $"{planned.Tag}: {Named(OwnLoad.Waiting(state, planned))}. Worked: {Named([.. other.Stacks.Select(stack => stack.Tag)])}{(other.Serves.Count > 0 ? $", for {string.Join(", ", other.Serves)}" : "")}.",
-        Much = season.Beside is { Own: var hand, Worked: var plan }
-            ? new("Orders late", $"{hand.LateDays} or {plan.LateDays}", "days", "by yours, by the worked plan") { Method = "kiln-plan", Source = "both plans under the same forecasts and rules", Inputs = [("lateness by yours", $"{hand.LateMoney:#,0} money"), ("by the worked plan", $"{plan.LateMoney:#,0} money")] } : Own(state, planned, season).Much,
-        Stake = season.Beside is { Own.LateMoney: var own, Worked.LateMoney: var worked } && own > worked
-            ? new(own - worked, 1, $"{own:#,0} of lateness by yours, {worked:#,0} by the worked plan") : Own(state, planned, season).Stake,
-        Path = "/season/take",
-        Key = "See both",
-    };
+        var task = Own(state, planned, season) with
+        {
+            Do = $"Settle which load goes into {planned.Kiln}: yours {On(state, planned.InOn)}, or the worked plan’s {On(state, other.In.Day())}.",
+            Why = $"{planned.Tag}: {Named(OwnLoad.Waiting(state, planned))}. Worked: {Named([.. other.Stacks.Select(stack => stack.Tag)])}{(other.Serves.Count > 0 ? $", for {string.Join(", ", other.Serves)}" : "")}.",
+            Path = "/season/take",
+            Key = "See both",
+        };
+        if (season.Beside is not { Own: var own, Worked: var worked })
+            return task;
+        var much = new Traced("Orders late", $"{own.LateDays} or {worked.LateDays}", "days", "by yours, by the worked plan")
+        {
+            Method = "kiln-plan",
+            Source = "both plans under the same forecasts and rules",
+            Inputs = [("lateness by yours", $"{own.LateMoney:#,0} money"), ("by the worked plan", $"{worked.LateMoney:#,0} money")],
+        };
+        return own.LateMoney > worked.LateMoney
+            ? task with { Much = much, Stake = new(own.LateMoney - worked.LateMoney, 1, $"{own.LateMoney:#,0} of lateness by yours, {worked.LateMoney:#,0} by the worked plan") }
+            : task with { Much = much };
+    }
 
     private static DayTask Worked(YardState state, SeasonCharge charge, SeasonNow season) => Load(state, charge.Kiln, charge.Stacks, charge.In.Day(), [.. charge.Stacks.Select(stack => stack.Tag)],
         $"{season.Name}, the worked one{(charge.Serves.Count > 0 ? $", for {string.Join(", ", charge.Serves)}" : ", for stock")}{(charge.WarmUpH is { } hours ? $"; warm up over {hours:0} h" : "")}.",
